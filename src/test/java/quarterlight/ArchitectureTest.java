@@ -110,6 +110,14 @@ class ArchitectureTest {
             .resideInAnyPackage(all(VALUES, SCIENCE, ADAPTERS, EDIT, CLI, UI, new String[] {ROOT}))
             .because("every adapter writes by it, so it must know none of them");
 
+    static final ArchRule LANGUAGE_KNOWS_NOTHING = noClasses()
+            .that()
+            .resideInAnyPackage(of("language"))
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(all(VALUES, FILE, SCIENCE, ADAPTERS, EDIT, CLI, UI, new String[] {ROOT}))
+            .because("every layer speaks by it, so it must know none of them");
+
     static final ArchRule FILES_ARE_MOVED_IN_ONE_HOME = noClasses()
             .that()
             .resideOutsideOfPackages(FILE)

@@ -48,8 +48,7 @@ final class RestPictures {
             SwingUtilities.invokeAndWait(() -> tabs.setSelectedIndex(0));
         }
         if (station == Station.WORDS) {
-            AbstractButton questions = (AbstractButton) StationPictures.wait(c -> c instanceof AbstractButton button
-                    && String.valueOf(button.getText()).startsWith("Open questions"));
+            AbstractButton questions = (AbstractButton) StationPictures.wait(c -> "words-asking".equals(c.getName()));
             SwingUtilities.invokeAndWait(questions::doClick);
             StationPictures.picture(frame, folder.resolve("words-questions.png"));
             SwingUtilities.invokeAndWait(questions::doClick);

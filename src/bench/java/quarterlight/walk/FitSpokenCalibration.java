@@ -12,7 +12,8 @@ import quarterlight.walk.said.PlaceSaid;
 /**
  * Fits the chances said of suggestions on walks with words to how often they are right: a logistic regression on {@link Calibration#grounds}, with a weak pull
  * to "as said", on walks with many words, with few, and with nothing pinned. Judged on other seeds by {@code WalkStudy ... words}.
- * <p>Arguments: inspectors a kind (12), first seed (501), photos a visit (220). Prints the weights.
+ * <p>Arguments: inspectors a kind (12), first seed (501), photos a visit (220); {@code known} for those whose three earlier visits are known, without words and
+ * with many ({@link Calibration#groundsOfKnown}). Prints the weights.
  */
 public final class FitSpokenCalibration {
     private static final double PULL = 3;
@@ -26,17 +27,26 @@ public final class FitSpokenCalibration {
         long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 501;
         int photos = arguments.length > 2 ? Integer.parseInt(arguments[2]) : 220;
         WalkScores.Place place = WalkScores.Place.coupe();
+        boolean known = arguments.length > 3 && arguments[3].equals("known");
         List<double[]> examples = new ArrayList<>();
         for (WalkKind kind : WalkKind.values()) {
             for (int i = 0; i < inspectors; i++) {
                 Walker walker = kind.inspector(photos, place.nextDoor(), seed + i);
-                List<Snap> snaps = walker.visit(new Random(1000 + seed + i));
+                Random random = new Random(1000 + seed + i);
+                WalkHabits habits = known ? WalkScores.afterThreeVisits(walker, random) : WalkHabits.NONE;
+                List<Snap> snaps = walker.visit(random);
                 List<Shot> pinned = Yardstick.pinned(snaps);
                 List<PlaceSaid> said = new Narrator(place, 0.9, 0.5, 2000 + seed + i).says(snaps);
+                ZoneSuggestions suggestions = place.suggestions(habits);
+                if (known) {
+                    gather(snaps, suggestions.line(pinned), examples);
+                    gather(snaps, suggestions.line(pinned, said), examples);
+                    continue;
+                }
                 List<PlaceSaid> little = new Narrator(place, 0.75, 0.3, 3000 + seed + i).says(snaps);
-                gather(snaps, place, pinned, said, examples);
-                gather(snaps, place, pinned, little, examples);
-                gather(snaps, place, SpokenWalkScores.open(pinned), said, examples);
+                gather(snaps, suggestions.line(pinned, said), examples);
+                gather(snaps, suggestions.line(pinned, little), examples);
+                gather(snaps, suggestions.line(SpokenWalkScores.open(pinned), said), examples);
             }
         }
         System.out.println(examples.size() + " photos");
@@ -45,9 +55,7 @@ public final class FitSpokenCalibration {
                 .collect(Collectors.joining(", ")));
     }
 
-    private static void gather(
-            List<Snap> snaps, WalkScores.Place place, List<Shot> shots, List<PlaceSaid> said, List<double[]> examples) {
-        WalkLine line = place.suggestions(WalkHabits.NONE).line(shots, said);
+    private static void gather(List<Snap> snaps, WalkLine line, List<double[]> examples) {
         for (int i = 0; i < snaps.size(); i++) {
             PhotoId photo = new PhotoId(i + 1);
             List<Suggestion> best = line.suggestions(photo);

@@ -6,15 +6,18 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import quarterlight.language.Language;
 import quarterlight.units.Days;
 
 /**
  * Dates as people write them: {@code March 1971}, {@code 14 June 2025}, {@code June 14, 2025}, {@code 6/14/2025}, {@code 14.6.2025},
  * {@code 3/1971}, and the form of {@link PartialDate}. A day and a month that could be either are not guessed: {@code 3/4/2025} is none.
- * Month names are English, whole or cut to three letters or more. Years have four digits. Pure functions.
+ * Month names are English or German, whole or cut to three letters or more: {@code 14. Juni 2025}, {@code März 1971}. With German in hand
+ * {@code 3.4.2025} is the third of April; {@code 3/4/2025} stays none. Years have four digits.
  */
 public final class WrittenDate {
-    private static final List<String> MONTHS = Days.monthNames();
+    private static final List<List<String>> MONTHS = List.of(Days.monthNames(), germanMonths());
+    private static final Pattern DOTTED = Pattern.compile("\\s*\\d{1,2}\\.\\s?\\d{1,2}\\.\\s?\\d{4}\\s*");
     private static final int SHORTEST = 3;
     private static final int MONTHS_OF_YEAR = 12;
     private static final Pattern PIECE = Pattern.compile("\\p{L}+|\\d+");
@@ -43,14 +46,37 @@ public final class WrittenDate {
                 .filter(piece -> Character.isLetter(piece.charAt(0)))
                 .toList();
         return words.isEmpty()
-                ? ofNumbers(pieces)
+                ? ofNumbers(
+                        pieces,
+                        Language.inHand() == Language.GERMAN
+                                && DOTTED.matcher(typed).matches())
                 : words.size() == 1 ? month(words.get(0)).flatMap(month -> named(month, pieces)) : Optional.empty();
     }
 
+    private static List<String> germanMonths() {
+        return List.of(
+                "januar",
+                "februar",
+                "m\u00e4rz",
+                "april",
+                "mai",
+                "juni",
+                "juli",
+                "august",
+                "september",
+                "oktober",
+                "november",
+                "dezember");
+    }
+
     private static Optional<Integer> month(String word) {
-        for (int i = 0; i < MONTHS.size(); i++) {
-            if (word.length() >= SHORTEST && (MONTHS.get(i).startsWith(word) || word.equals("sept") && i == 8)) {
-                return Optional.of(i + 1);
+        String asWritten = word.replace("maerz", "m\u00e4rz");
+        for (List<String> names : MONTHS) {
+            for (int i = 0; i < names.size(); i++) {
+                if (word.length() >= SHORTEST
+                        && (names.get(i).startsWith(asWritten) || word.equals("sept") && i == 8)) {
+                    return Optional.of(i + 1);
+                }
             }
         }
         return Optional.empty();
@@ -73,7 +99,8 @@ public final class WrittenDate {
                 : day(years.get(0), month, Integer.parseInt(days.get(0)));
     }
 
-    private static Optional<PartialDate> ofNumbers(List<String> pieces) {
+    /** @param dayFirst whether it is written in a way that puts the day first for sure */
+    private static Optional<PartialDate> ofNumbers(List<String> pieces, boolean dayFirst) {
         if (pieces.size() == 2 && pieces.get(1).length() == 4 && pieces.get(0).length() <= 2) {
             return PartialDate.parse("%s-%02d".formatted(pieces.get(1), Integer.parseInt(pieces.get(0))));
         }
@@ -92,6 +119,9 @@ public final class WrittenDate {
         }
         int first = Integer.parseInt(pieces.get(0));
         int second = Integer.parseInt(pieces.get(1));
+        if (dayFirst) {
+            return day(pieces.get(2), second, first);
+        }
         if (first <= MONTHS_OF_YEAR && second <= MONTHS_OF_YEAR && first != second) {
             return Optional.empty();
         }

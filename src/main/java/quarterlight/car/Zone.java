@@ -8,11 +8,12 @@ import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.Construction;
 import quarterlight.car.body.DriveSide;
 import quarterlight.car.body.EnginePlace;
+import quarterlight.language.Sentences;
 
 /**
  * A named place on the car, one row of the zone table.
  *
- * @param label name for readers, in American spelling
+ * @param label name for readers, in American spelling; asked for, it is the one of the language in hand
  * @param side {@code LEFT} or {@code RIGHT} for a zone of one side, else empty
  * @param finish true for an outer panel that takes part in the finish history
  * @param structural true for a zone that carries load
@@ -38,6 +39,11 @@ public record Zone(
         styles = Set.copyOf(styles);
         constructions = Set.copyOf(constructions);
         engines = Set.copyOf(engines);
+    }
+
+    @Override
+    public String label() {
+        return Sentences.sayOr("zones." + id.value(), label);
     }
 
     public boolean belongsTo(Body body) {

@@ -1,5 +1,7 @@
 package quarterlight.compare;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -127,9 +129,9 @@ public record Comparison(
         private boolean suspect(List<ComparedZone> zones, List<String> remarks) {
             for (Side side : Side.values()) {
                 if (zones.stream().flatMap(zone -> zone.on(side).stream()).anyMatch(ZoneFacts::gaugeFailed)) {
-                    remarks.add(
-                            "A gauge check failed on " + terms.letters().of(side)
-                                    + ": its readings are suspect, so neither thickness nor likelihoods of the two cars are laid side by side.");
+                    remarks.add(say(
+                            "compare.comparison.a-gauge-check-failed-on",
+                            terms.letters().of(side)));
                 }
             }
             return !remarks.isEmpty();

@@ -1,5 +1,7 @@
 package quarterlight.compare;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -79,7 +81,11 @@ final class ZoneContrasts {
                 missing(
                         Aspect.THICKNESS,
                         lacks,
-                        (has == 0 ? "not measured on " : "measured at one spot only on ") + letters.of(lacks));
+                        say(
+                                has == 0
+                                        ? "compare.zone-contrasts.not-measured-on"
+                                        : "compare.zone-contrasts.measured-at-one-spot-only",
+                                letters.of(lacks)));
             }
             return;
         }
@@ -97,8 +103,12 @@ final class ZoneContrasts {
     }
 
     private String level(Side side, double um, double levelUm) {
-        return Numerals.fixed(um / levelUm, 1) + " times the level of " + letters.of(side) + " (" + unit.of(um)
-                + ", its level " + unit.of(levelUm) + ")";
+        return say(
+                "compare.zone-contrasts.times-the-level-of-its",
+                Numerals.fixed(um / levelUm, 1),
+                letters.of(side),
+                unit.of(um),
+                unit.of(levelUm));
     }
 
     private static boolean isClear(double[] logsA, double[] logsB) {
@@ -138,7 +148,7 @@ final class ZoneContrasts {
         }
         if (a.history().isEmpty() || b.history().isEmpty()) {
             Side lacks = b.history().isEmpty() ? Side.B : Side.A;
-            missing(Aspect.REFINISH, lacks, "no spot and no sign of its own on " + letters.of(lacks));
+            missing(Aspect.REFINISH, lacks, say("compare.zone-contrasts.no-spot-and-no-sign", letters.of(lacks)));
             return;
         }
         if (!a.finishEvidence()) {
@@ -153,7 +163,7 @@ final class ZoneContrasts {
                     Aspect.REFINISH,
                     Optional.of(aLower ? Side.A : Side.B),
                     both(
-                            "refinish likelihood",
+                            say("compare.zone-contrasts.refinish-likelihood"),
                             ZoneHistory.shown(left.refinishScore()),
                             ZoneHistory.shown(right.refinishScore())));
         }
@@ -163,7 +173,10 @@ final class ZoneContrasts {
             difference(
                     Aspect.REPAIR,
                     Optional.of(repairA < repairB ? Side.A : Side.B),
-                    both("repair likelihood", ZoneHistory.shown(repairA), ZoneHistory.shown(repairB)));
+                    both(
+                            say("compare.zone-contrasts.repair-likelihood"),
+                            ZoneHistory.shown(repairA),
+                            ZoneHistory.shown(repairB)));
         }
     }
 
@@ -172,7 +185,7 @@ final class ZoneContrasts {
         boolean lookedB = b.rust().map(ZoneRust::lookedAt).orElse(false);
         if (lookedA != lookedB) {
             Side lacks = lookedA ? Side.B : Side.A;
-            missing(Aspect.RUST, lacks, "not looked at for rust on " + letters.of(lacks));
+            missing(Aspect.RUST, lacks, say("compare.zone-contrasts.not-looked-at-for-rust", letters.of(lacks)));
             return;
         }
         if (!lookedA) {
@@ -191,7 +204,10 @@ final class ZoneContrasts {
             difference(
                     Aspect.RUST,
                     Optional.of(apart < 0 ? Side.A : Side.B),
-                    both("rust grade (ASTM D610)", Integer.toString(gradeA), Integer.toString(gradeB)));
+                    both(
+                            say("compare.zone-contrasts.rust-grade-astm-d610"),
+                            Integer.toString(gradeA),
+                            Integer.toString(gradeB)));
         }
     }
 
@@ -211,7 +227,10 @@ final class ZoneContrasts {
         difference(
                 Aspect.NEED,
                 Optional.of(left.get().compareTo(right.get()) < 0 ? Side.A : Side.B),
-                both("repair need", left.get().word(), right.get().word()));
+                both(
+                        say("compare.zone-contrasts.repair-need"),
+                        left.get().said(),
+                        right.get().said()));
     }
 
     private void dates() {
@@ -223,7 +242,10 @@ final class ZoneContrasts {
         Side better = left < right ? Side.A : Side.B;
         ZoneFacts other = better == Side.A ? a : b;
         if (other.datesJudged() == 0) {
-            missing(Aspect.DATES, better, "no date read on " + letters.of(better) + ", " + contradicts(better.other()));
+            missing(
+                    Aspect.DATES,
+                    better,
+                    say("compare.zone-contrasts.no-date-read-on", letters.of(better), contradicts(better.other())));
         } else {
             difference(Aspect.DATES, Optional.of(better), contradicts(better.other()));
         }
@@ -231,12 +253,14 @@ final class ZoneContrasts {
 
     private String contradicts(Side side) {
         ZoneFacts worse = side == Side.A ? a : b;
-        return "on " + letters.of(side) + " does not go together with the car: "
-                + worse.dateContradictions().stream().map(Contradiction::what).collect(Collectors.joining(", "));
+        return say(
+                "compare.zone-contrasts.on-does-not-go-together",
+                letters.of(side),
+                worse.dateContradictions().stream().map(Contradiction::what).collect(Collectors.joining(", ")));
     }
 
     private String both(String what, String onA, String onB) {
-        return what + " " + onA + " on " + letters.a() + ", " + onB + " on " + letters.b();
+        return say("compare.zone-contrasts.on-on", what, onA, letters.a(), onB, letters.b());
     }
 
     private void difference(Aspect aspect, Optional<Side> speaksFor, String text) {

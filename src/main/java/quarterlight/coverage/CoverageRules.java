@@ -1,5 +1,7 @@
 package quarterlight.coverage;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Optional;
 import quarterlight.car.Zone;
@@ -49,7 +51,7 @@ public record CoverageRules(List<CoverageRule> rules, List<ZoneId> walk) {
             boolean everywhere = wish.zone().isEmpty() && usual.isPresent() && !own;
             if (wish.evidence().equals(want.word()) && (here || everywhere)) {
                 own |= here;
-                wished = Optional.of(new Asked(wish.want(), "Asked for by the inspector for this visit."));
+                wished = Optional.of(new Asked(wish.want(), say("coverage.coverage-rules.asked-for-by-the-inspector")));
             }
         }
         return wished.or(() -> usual).filter(asked -> asked.number() > 0);

@@ -1,8 +1,11 @@
 package quarterlight.coverage;
 
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.Zone;
+import quarterlight.car.ZoneId;
+import quarterlight.language.Sentences;
 
 /**
  * Evidence that a zone lacks.
@@ -24,5 +27,19 @@ public record Gap(
         if (have < 0 || have >= want) {
             throw new IllegalArgumentException("nothing is missing where " + have + " of " + want + " are there");
         }
+    }
+
+    /** As the list says it, in the language in hand. */
+    @Override
+    public String why() {
+        String slug = why.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        return Sentences.sayOr("why." + slug.replaceAll("-$", ""), why);
+    }
+
+    /** What tells one gap from another, however much of it is there by now. */
+    public record Matter(ZoneId zone, EvidenceKind lacks, Optional<String> part) {}
+
+    public Matter matter() {
+        return new Matter(zone.id(), lacks, part);
     }
 }

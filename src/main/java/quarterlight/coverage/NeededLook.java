@@ -1,5 +1,7 @@
 package quarterlight.coverage;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -59,27 +61,27 @@ public record NeededLook(EvidenceKind lacks, ZoneGroup group, List<Gap> gaps) {
     /** What to do, in words: {@code look for rust under the car}. */
     public String words() {
         return switch (lacks) {
-            case RUST -> "look for rust " + where();
-            case SPOTS -> "measure the paint " + where();
-            case PHOTO -> "take photos " + where();
-            case IDENTITY_MARK -> "read a vehicle number or plate";
-            case MARK_VIEWS -> "take a second photo of the numbers and plates " + where();
+            case RUST -> say("coverage.needed-look.look-for-rust", where());
+            case SPOTS -> say("coverage.needed-look.measure-the-paint", where());
+            case PHOTO -> say("coverage.needed-look.take-photos", where());
+            case IDENTITY_MARK -> say("coverage.needed-look.read-a-vehicle-number-or");
+            case MARK_VIEWS -> say("coverage.needed-look.take-a-second-photo-of", where());
         };
     }
 
     private String where() {
         return switch (group) {
-            case OUTER -> "outside";
-            case COVERING -> "of the soft top and coverings";
-            case TRIM -> "of trim and lamps";
-            case GLASS -> "of the glass";
-            case WHEELS -> "of the wheels";
-            case EDGES -> "at door openings, sills and edges";
-            case BAY -> "in the engine bay";
-            case UNDER -> "under the car";
-            case LOAD -> "in the trunk or bed";
-            case CABIN -> "in the cabin";
-            case RECORD -> "of the whole car and its papers";
+            case OUTER -> say("coverage.needed-look.outside");
+            case COVERING -> say("coverage.needed-look.of-the-soft-top-and");
+            case TRIM -> say("coverage.needed-look.of-trim-and-lamps");
+            case GLASS -> say("coverage.needed-look.of-the-glass");
+            case WHEELS -> say("coverage.needed-look.of-the-wheels");
+            case EDGES -> say("coverage.needed-look.at-door-openings-sills-and");
+            case BAY -> say("coverage.needed-look.in-the-engine-bay");
+            case UNDER -> say("coverage.needed-look.under-the-car");
+            case LOAD -> say("coverage.needed-look.in-the-trunk-or-bed");
+            case CABIN -> say("coverage.needed-look.in-the-cabin");
+            case RECORD -> say("coverage.needed-look.of-the-whole-car-and");
         };
     }
 }

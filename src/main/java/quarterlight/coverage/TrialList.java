@@ -1,5 +1,7 @@
 package quarterlight.coverage;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,9 +24,9 @@ import quarterlight.visit.trial.TrialResult;
  */
 public record TrialList(List<TrialItem> items) {
     /** Shown beside every item that asks for a running engine or a moving car. */
-    public static final String CAUTION =
-            "Start and drive a car only where local rules allow it, with brakes tried first, wheels chocked for every start, fuel and"
-                    + " battery checked for leaks, and good air; leave what looks unsafe untried and say so.";
+    public static String caution() {
+        return say("coverage.trial-list.start-and-drive-a-car");
+    }
 
     public TrialList {
         items = List.copyOf(items);

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
+import quarterlight.language.Sentences;
 
 /**
  * One view of a body diagram.
@@ -15,6 +16,12 @@ import quarterlight.car.ZoneId;
  * @param shapes every shape in drawing order, later on top
  */
 public record ViewDrawing(View view, String title, double widthMm, double heightMm, List<DiagramShape> shapes) {
+    /** Its name for readers in the language in hand. */
+    @Override
+    public String title() {
+        return Sentences.sayOr("words.viewtitle." + view.word(), title);
+    }
+
     public ViewDrawing {
         Objects.requireNonNull(view, "view");
         Objects.requireNonNull(title, "title");

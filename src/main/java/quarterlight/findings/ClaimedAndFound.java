@@ -1,5 +1,7 @@
 package quarterlight.findings;
 
+import static quarterlight.language.Sentences.say;
+
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,7 +14,6 @@ import quarterlight.car.ZoneId;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
-import quarterlight.units.Numerals;
 import quarterlight.visit.mark.OdometerFigure;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Claim;
@@ -107,7 +108,10 @@ public record ClaimedAndFound(Claim claim, Judgment proposed, List<String> found
                     .filter(zone -> zone.refinishScore() >= Findings.LIKELY_SCORE)
                     .forEach(zone -> {
                         against = true;
-                        found.add(label(zone.zone()) + ": refinish likelihood " + zone.refinishScore() + " of 100.");
+                        found.add(say(
+                                "matters.claimed-and-found.refinish-likelihood-of-100",
+                                label(zone.zone()),
+                                zone.refinishScore()));
                     });
             if (!against && !known.isEmpty() && known.stream().allMatch(z -> z.refinishScore() <= UNLIKELY_SCORE)) {
                 speaksFor = true;
@@ -115,8 +119,7 @@ public record ClaimedAndFound(Claim claim, Judgment proposed, List<String> found
                         .mapToInt(ZoneHistory::refinishScore)
                         .max()
                         .orElse(0);
-                found.add("Refinish likelihood of " + Numerals.count(known.size(), "zone", "zones") + " with evidence: "
-                        + highest + " of 100 at most.");
+                found.add(say("matters.claimed-and-found.refinish-likelihood-of-zones-with", known.size(), highest));
             }
         }
 
@@ -129,13 +132,19 @@ public record ClaimedAndFound(Claim claim, Judgment proposed, List<String> found
                 if (measured || !zone.byEye().isEmpty()) {
                     against = true;
                     found.add(zone.zone().label() + ": "
-                            + (measured ? "repair need " + zone.need().get().word() : "rust seen by eye, not measured")
+                            + (measured
+                                    ? say(
+                                            "matters.claimed-and-found.repair-need",
+                                            zone.need().get().said())
+                                    : say("matters.claimed-and-found.rust-seen-by-eye-not"))
                             + ".");
                 }
             }
             if (!against && claim.zone().isPresent() && !looked.isEmpty()) {
                 speaksFor = true;
-                found.add(label(claim.zone().get()) + ": looked at for rust, none seen.");
+                found.add(say(
+                        "matters.claimed-and-found.looked-at-for-rust-none",
+                        label(claim.zone().get())));
             }
         }
 
@@ -146,11 +155,12 @@ public record ClaimedAndFound(Claim claim, Judgment proposed, List<String> found
                     .sorted(Comparator.comparing((OdometerFigure figure) ->
                             figure.date().map(date -> date.last()).orElse(java.time.LocalDate.MAX)))
                     .toList();
-            dated.forEach(figure -> found.add("Odometer"
-                    + figure.date().map(date -> " " + date.said()).orElse("") + ": "
-                    + figure.figure().toPlainString() + " " + figure.unit().word() + " ("
-                    + figure.source().word()
-                    + ")."));
+            dated.forEach(figure -> found.add(say(
+                    "matters.claimed-and-found.odometer",
+                    figure.date().map(date -> " " + date.said()).orElse(""),
+                    figure.figure().toPlainString(),
+                    figure.unit().said(),
+                    figure.source().said())));
             BigDecimal before = BigDecimal.ZERO;
             for (OdometerFigure figure : dated) {
                 boolean same = figure.unit() == dated.get(0).unit();

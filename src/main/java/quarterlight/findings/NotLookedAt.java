@@ -1,5 +1,7 @@
 package quarterlight.findings;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -15,6 +17,7 @@ import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Condition;
 import quarterlight.visit.statement.Statement;
 import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialNames;
 import quarterlight.visit.trial.TrialResult;
 
 /**
@@ -70,7 +73,7 @@ public record NotLookedAt(
         List<String> untried = new ArrayList<>();
         for (Recorded<Trial> row : car.visit().trials()) {
             if (row.value().result() == TrialResult.NOT_TRIED) {
-                untried.add(row.value().item()
+                untried.add(TrialNames.said(row.value().item())
                         + row.value().note().map(note -> " (" + note + ")").orElse(""));
             }
         }
@@ -95,19 +98,19 @@ public record NotLookedAt(
     public List<String> sentences() {
         List<String> sentences = new ArrayList<>(stated);
         if (!structural.isEmpty()) {
-            sentences.add("Not looked at for rust, of the zones that carry load: " + named(structural) + ".");
+            sentences.add(say("matters.not-looked-at.not-looked-at-for-rust", named(structural)));
         }
         if (!unmeasured.isEmpty()) {
-            sentences.add("Outer panels without a reading: " + named(unmeasured) + ".");
+            sentences.add(say("matters.not-looked-at.outer-panels-without-a-reading", named(unmeasured)));
         }
         if (!untried.isEmpty()) {
-            sentences.add("Not tried: " + String.join("; ", untried) + ".");
+            sentences.add(say("matters.not-looked-at.not-tried", String.join("; ", untried)));
         }
         return sentences;
     }
 
     private static String named(List<Zone> zones) {
         String names = zones.stream().limit(NAMED).map(Zone::label).collect(Collectors.joining("; "));
-        return zones.size() > NAMED ? names + "; and " + (zones.size() - NAMED) + " more" : names;
+        return zones.size() > NAMED ? say("matters.not-looked-at.and-more", names, zones.size() - NAMED) : names;
     }
 }

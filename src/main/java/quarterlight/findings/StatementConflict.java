@@ -1,5 +1,7 @@
 package quarterlight.findings;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -74,13 +76,16 @@ public record StatementConflict(ZoneId zone, Statement first, Statement second) 
 
     /** Both in one sentence, with who says each if it is not the inspector. */
     public String sentence() {
-        String part = first.details().part().map(name -> " of " + name).orElse("");
-        return "Contradiction" + part + ": " + said(first) + " against " + said(second) + ".";
+        String part = first.details()
+                .part()
+                .map(name -> say("matters.statement-conflict.of", name))
+                .orElse("");
+        return say("matters.statement-conflict.contradiction-against", part, said(first), said(second));
     }
 
     private static String said(Statement statement) {
         SaidBy by = statement.details().saidBy();
         return "\u201c" + statement.text() + "\u201d (" + statement.what().words()
-                + (by == SaidBy.INSPECTOR ? "" : ", said by " + by.word()) + ")";
+                + (by == SaidBy.INSPECTOR ? "" : say("matters.statement-conflict.said-by", by.said())) + ")";
     }
 }

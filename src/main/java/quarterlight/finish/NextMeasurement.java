@@ -1,9 +1,11 @@
 package quarterlight.finish;
 
+import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import quarterlight.car.ZoneId;
@@ -78,12 +80,11 @@ public record NextMeasurement(
                     Why.READ_AGAIN,
                     AGAIN,
                     gain.bits(),
-                    String.format(
-                            Locale.US,
-                            "One spot reads %.0f um (%.1f mil), unlike the others: read again around this place.",
-                            zone.spotsUm().get(doubtful.getAsInt()),
-                            zone.spotsUm().get(doubtful.getAsInt()) / 25.4),
-                    "a local patch, or a reading gone wrong",
+                    say(
+                            "finish.next-measurement.one-spot-reads-um-mil",
+                            figure("%.0f", zone.spotsUm().get(doubtful.getAsInt())),
+                            figure("%.1f", zone.spotsUm().get(doubtful.getAsInt()) / 25.4)),
+                    say("finish.next-measurement.a-local-patch-or-a"),
                     zone.allPlaces().isEmpty()
                             ? List.of()
                             : List.of(zone.allPlaces().get(doubtful.getAsInt())));
@@ -99,8 +100,8 @@ public record NextMeasurement(
                     Why.NOT_MEASURED,
                     gain.spots(),
                     gain.bits(),
-                    "Not measured yet: spread the spots over the panel, the lower edge too.",
-                    "factory finish or not",
+                    say("finish.next-measurement.not-measured-yet-spread-the"),
+                    say("finish.next-measurement.factory-finish-or-not"),
                     places);
         }
         boolean open = kept.get().notFactory() > OPEN_LOW && kept.get().notFactory() < OPEN_HIGH;
@@ -110,9 +111,9 @@ public record NextMeasurement(
                 gain.spots(),
                 gain.bits(),
                 open
-                        ? "The readings and signs leave it open."
-                        : "More spots would change little; filler between the spots is what they could still find.",
-                "factory finish or not",
+                        ? say("finish.next-measurement.the-readings-and-signs-leave")
+                        : say("finish.next-measurement.more-spots-would-change-little"),
+                say("finish.next-measurement.factory-finish-or-not"),
                 places);
     }
 

@@ -1,5 +1,7 @@
 package quarterlight.finish;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -27,15 +29,11 @@ final class Remarks {
             long thick = Arrays.stream(medians).filter(mil -> mil > THICK_MIL).count();
             long thin = Arrays.stream(medians).filter(mil -> mil < THIN_MIL).count();
             if (thick >= MAX_PANELS * medians.length) {
-                remarks.add(thick + " of " + medians.length + " measured panels read above " + (int) THICK_MIL
-                        + " mil (508 um). No factory finish is that thick. Before several paint jobs or filler are"
-                        + " believed, ask whether the gauge was right, the unit was noted right, and the panels are of"
-                        + " the metal that was stated.");
+                remarks.add(
+                        say("finish.remarks.of-measured-panels-read-above", thick, medians.length, (int) THICK_MIL));
             }
             if (thin >= MAX_PANELS * medians.length) {
-                remarks.add(thin + " of " + medians.length + " measured panels read below " + (int) THIN_MIL
-                        + " mil (25 um). Hardly a finish is that thin: ask whether the gauge was right and the unit was"
-                        + " noted right.");
+                remarks.add(say("finish.remarks.of-measured-panels-read-below", thin, medians.length, (int) THIN_MIL));
             }
         }
         return remarks;

@@ -1,5 +1,7 @@
 package quarterlight.marks;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -51,7 +53,7 @@ final class Contradictions {
                         Kind.DATE,
                         mark,
                         mark.mark().part() + ", " + mark.text() + ": "
-                                + mark.verdict().word() + ". " + mark.why());
+                                + mark.verdict().said() + ". " + mark.why());
             }
         }
     }
@@ -86,25 +88,21 @@ final class Contradictions {
             if (feature.verdict() == FeatureVerdict.DOES_NOT_BELONG) {
                 String would = feature.instead().isEmpty()
                         ? ""
-                        : " What would belong there: " + String.join(", ", feature.instead()) + ".";
-                add(feature, "does not belong. " + feature.why() + would);
+                        : " " + say("marks.feature.instead", String.join(", ", feature.instead()));
+                add(feature, say("marks.feature.foreign", feature.feature().feature(), feature.why()) + would);
                 named.addAll(feature.instead());
             }
         }
         for (JudgedFeature feature : features) {
             if (feature.verdict() == FeatureVerdict.MISSING
                     && !named.contains(feature.feature().feature())) {
-                add(feature, "is missing. " + feature.why());
+                add(feature, say("marks.feature.missing", feature.feature().feature(), feature.why()));
             }
         }
     }
 
     private void add(JudgedFeature feature, String sentence) {
         found.add(new Contradiction(
-                Kind.FEATURE,
-                feature.feature().feature(),
-                feature.feature().zone(),
-                List.of(),
-                feature.feature().feature() + " " + sentence));
+                Kind.FEATURE, feature.feature().feature(), feature.feature().zone(), List.of(), sentence));
     }
 }

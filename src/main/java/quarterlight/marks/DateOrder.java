@@ -1,5 +1,7 @@
 package quarterlight.marks;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -177,7 +179,7 @@ public record DateOrder(Optional<DaySet> built, Map<RecordId, DaySet> left, List
         return zone.isPresent()
                 && mark.zone().equals(zone)
                 && stage(mark).filter(MarkStage.ASSEMBLED::equals).isPresent()
-                && mark.part().toLowerCase(Locale.ROOT).matches(".*\\bassembly\\b.*");
+                && mark.part().toLowerCase(Locale.ROOT).matches(".*\\b(assembly|komplett)\\b.*");
     }
 
     private static Contradiction said(OrderOfDays.Clash clash, List<JudgedMark> events) {
@@ -196,16 +198,15 @@ public record DateOrder(Optional<DaySet> built, Map<RecordId, DaySet> left, List
         String first = name(lag.earlier(), a, events);
         String second = name(lag.later(), b, events);
         String sentence = after
-                ? first + " comes " + DateText.span(a.from() - b.to()) + " after " + second + ", not before it."
-                : first + " comes " + DateText.span(b.from() - a.to()) + " before " + second + ", more than the usual "
-                        + lag.mostDays() + " days.";
+                ? say("marks.order.after", first, DateText.span(a.from() - b.to()), second)
+                : say("marks.order.before", first, DateText.span(b.from() - a.to()), second, lag.mostDays());
         JudgedMark about = events.get((lag.earlier() == BUILT ? lag.later() : lag.earlier()) - 1);
         List<RecordId> rows = List.of(lag.earlier(), lag.later()).stream()
                 .filter(number -> number != BUILT)
                 .map(number -> events.get(number - 1).row())
                 .toList();
         return new Contradiction(
-                Contradiction.Kind.ORDER, about.mark().part(), about.mark().zone(), rows, capital(sentence));
+                Contradiction.Kind.ORDER, about.mark().part(), about.mark().zone(), rows, capital(sentence) + ".");
     }
 
     /** By how many days two stretches miss what the lag allows. */
@@ -216,10 +217,10 @@ public record DateOrder(Optional<DaySet> built, Map<RecordId, DaySet> left, List
     private static String name(int number, Stretch days, List<JudgedMark> events) {
         String date = Days.span(days.first(), days.last());
         if (number == BUILT) {
-            return "the car's build (" + date + ")";
+            return say("marks.order.build", date);
         }
         Mark mark = events.get(number - 1).mark();
-        return mark.part() + " (" + stage(mark).map(stage -> stage.word() + " ").orElse("") + date + ")";
+        return mark.part() + " (" + stage(mark).map(stage -> stage.said() + " ").orElse("") + date + ")";
     }
 
     static String capital(String sentence) {

@@ -1,5 +1,7 @@
 package quarterlight.marks;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -41,17 +43,17 @@ public record MarksReport(
         DateOrder order,
         List<JudgedFeature> features,
         List<Contradiction> contradictions) {
-    /** Said wherever results of this kind are shown. */
-    public static final String CAUTION =
-            "A date that does not fit is a question, not proof: codes are copied, parts are renewed in service,"
-                    + " records err.";
-
     public MarksReport {
         Objects.requireNonNull(window, "window");
         Objects.requireNonNull(order, "order");
         marks = List.copyOf(marks);
         features = List.copyOf(features);
         contradictions = List.copyOf(contradictions);
+    }
+
+    /** Said wherever results of this kind are shown. */
+    public static String caution() {
+        return say("marks.caution");
     }
 
     /** How many marks and features were held against the car, tires apart. */
@@ -76,6 +78,7 @@ public record MarksReport(
     private static final class Reader {
         private final VisitRecord visit;
         private final DatePatterns patterns;
+        private final DatePatterns forms;
         private final Optional<BuildWindow> window;
         private final DateJudge dates;
         private final NumberJudge numbers;
@@ -84,7 +87,8 @@ public record MarksReport(
             this.visit = visit;
             this.patterns = patterns;
             this.window = BuildWindow.of(visit.facts().car());
-            this.dates = new DateJudge(window, visit.facts().date(), patterns, UsualLeads.V1);
+            this.forms = VisitForms.of(visit);
+            this.dates = new DateJudge(window, visit.facts().date(), patterns, forms, UsualLeads.V1);
             this.numbers = new NumberJudge(visit.facts().car(), window, dates);
         }
 
@@ -104,7 +108,7 @@ public record MarksReport(
                     .filter(clash -> clash.rows().contains(mark.row()))
                     .map(clash -> clash.sentence().substring(0, clash.sentence().length() - 1))
                     .collect(Collectors.joining("; "));
-            return said.isEmpty() ? mark : mark.and("but " + said);
+            return said.isEmpty() ? mark : mark.and(say("marks.but", said));
         }
 
         private JudgedMark judged(Recorded<Mark> row) {
@@ -113,11 +117,11 @@ public record MarksReport(
             MarkJudgment judged = judge(mark, views.text());
             List<NumberMatch> matches = matches(row, views.text());
             StringBuilder why = new StringBuilder(judged.why());
-            matches.forEach(match -> why.append("; it ").append(match.sentence()));
+            matches.forEach(match -> why.append("; ").append(say("marks.match.it", match.sentence())));
             if (UnreadLetter.count(mark.text()) > UnreadLetter.count(views.text())) {
-                why.append("; what is unread here, another view shows");
+                why.append("; ").append(say("marks.other-view"));
             }
-            views.odd().forEach(odd -> why.append("; another row of it reads ").append(odd));
+            views.odd().forEach(odd -> why.append("; ").append(say("marks.other-row", odd)));
             return new JudgedMark(
                     row.id(),
                     mark,
@@ -132,7 +136,7 @@ public record MarksReport(
 
         private MarkJudgment judge(Mark mark, String text) {
             if (mark.pattern().filter(DatePattern.NONE::equals).isPresent()) {
-                return MarkJudgment.bare(Verdict.NOT_APPLICABLE, "it is a number, not a date");
+                return MarkJudgment.bare(Verdict.NOT_APPLICABLE, say("marks.number-not-date"));
             }
             boolean asked = mark.pattern().isPresent();
             return switch (mark.kind()) {
@@ -148,9 +152,7 @@ public record MarksReport(
                         yield numbers.judge(text);
                     }
                     yield !asked && isNumber(mark, text)
-                            ? MarkJudgment.bare(
-                                    Verdict.NOT_APPLICABLE,
-                                    "it is a number of the maker's own, without a published rule")
+                            ? MarkJudgment.bare(Verdict.NOT_APPLICABLE, say("marks.maker-number"))
                             : dates.code(mark, text);
                 }
             };
@@ -163,15 +165,19 @@ public record MarksReport(
 
         /** A plate or stamp that means no date and is to agree with something, or that only plates bear. */
         private boolean isNumber(Mark mark, String text) {
-            boolean compared = mark.expected().isPresent()
-                    && !patterns.suit(mark.expected().get());
-            return (compared || mark.kind() == MarkKind.PLATE) && !patterns.suit(text);
+            boolean compared =
+                    mark.expected().isPresent() && !isDate(mark.expected().get());
+            return (compared || mark.kind() == MarkKind.PLATE) && !isDate(text);
+        }
+
+        private boolean isDate(String text) {
+            return patterns.suit(text) || forms.suit(text);
         }
 
         private List<NumberMatch> matches(Recorded<Mark> row, String text) {
             List<NumberMatch> all = new ArrayList<>();
             Mark mark = row.value();
-            mark.expected().ifPresent(expected -> all.add(NumberMatch.of(text, "what is expected", expected)));
+            mark.expected().ifPresent(expected -> all.add(NumberMatch.of(text, say("marks.match.expected"), expected)));
             visit.marks().stream()
                     .filter(other -> other.value().kind() == MarkKind.VIN)
                     .findFirst()

@@ -78,7 +78,7 @@ public record TimeLine(
                 continue;
             }
             if (mark.candidates().isEmpty()) {
-                undated.add(mark.mark().part() + ": " + mark.verdict().word());
+                undated.add(mark.mark().part() + ": " + mark.verdict().said());
             } else {
                 dated.add(mark);
             }
@@ -138,7 +138,7 @@ public record TimeLine(
         return new Row(
                 mark.mark().part(),
                 mark.text(),
-                mark.mark().stage().map(Worded::word).orElse(mark.mark().kind().word()),
+                mark.mark().stage().map(Worded::said).orElseGet(mark.mark().kind()::said),
                 shown,
                 others,
                 mark.verdict(),

@@ -1,5 +1,7 @@
 package quarterlight.matters;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -10,7 +12,6 @@ import quarterlight.findings.Findings;
 import quarterlight.findings.NotLookedAt;
 import quarterlight.rust.need.Load;
 import quarterlight.rust.need.LoadTable;
-import quarterlight.units.Numerals;
 import quarterlight.visit.statement.Condition;
 import quarterlight.visit.trial.TrialResult;
 
@@ -74,12 +75,11 @@ public record Checked(
 
     /** {@code Looked at 112 of 131 zones, measured 18 of 20 panels, 4 zones that carry load not checked for rust.} */
     public String sentence() {
-        String panelsMeasured = panels == 0
-                ? "no panel that the gauge could read"
-                : "measured " + measured + " of " + Numerals.count(panels, "panel", "panels");
-        return "Looked at " + lookedAt + " of " + zones + " zones, " + panelsMeasured + ", "
-                + (structuralUnseen == 0
-                        ? "every zone that carries load checked for rust."
-                        : structuralUnseen + " of " + structural + " zones that carry load not checked for rust.");
+        String panelsMeasured =
+                panels == 0 ? say("matters.checked.no-panel") : say("matters.checked.panels", measured, panels);
+        String carrying = structuralUnseen == 0
+                ? say("matters.checked.all-load")
+                : say("matters.checked.load", structuralUnseen, structural);
+        return say("matters.checked", lookedAt, zones, panelsMeasured, carrying);
     }
 }

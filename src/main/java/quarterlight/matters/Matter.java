@@ -1,5 +1,7 @@
 package quarterlight.matters;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -113,14 +115,15 @@ public record Matter(
 
     /** Why it is as severe as it is: the rule's reason, and the inspector's where one holds or lapsed. */
     public String why() {
-        String rule = "By rule " + ruled.word() + ": " + rule().why() + ".";
+        String rule = say("matters.by-rule", ruled.said(), rule().why());
         if (decision.isEmpty()) {
             return rule;
         }
-        String set = decision.get().severity().word() + ": " + decision.get().reason();
-        return isOverridden()
-                ? "Set by the inspector to " + set + " (" + rule + ")"
-                : rule + " The inspector's " + set + " was set before this was found, and holds no more.";
+        return say(
+                isOverridden() ? "matters.set" : "matters.lapsed",
+                decision.get().severity().said(),
+                decision.get().reason(),
+                rule);
     }
 
     Matter lettered(char name) {

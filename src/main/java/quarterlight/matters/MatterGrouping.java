@@ -1,5 +1,7 @@
 package quarterlight.matters;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -109,7 +111,7 @@ final class MatterGrouping {
 
     /** One sentence for all panels before those of each. */
     private List<Finding> headedTogether(List<Finding> findings, List<ZoneId> zones) {
-        String sentence = zones.size() + " panels were likely refinished.";
+        String sentence = say("matters.panels-refinished", zones.size());
         List<EvidenceRow> evidence = findings.stream()
                 .flatMap(finding -> finding.evidence().stream()
                         .map(row -> new EvidenceRow(

@@ -1,5 +1,7 @@
 package quarterlight.matters;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -22,6 +24,7 @@ import quarterlight.rust.need.Load;
 import quarterlight.rust.need.LoadTable;
 import quarterlight.rust.need.RepairRule;
 import quarterlight.visit.statement.Severity;
+import quarterlight.visit.trial.TrialNames;
 import quarterlight.visit.trial.TrialResult;
 
 /**
@@ -63,19 +66,19 @@ final class NextLooks {
         List<Matter> doubtful = ruled(MatterRule.STRUCTURE_IN_QUESTION);
         if (!doubtful.isEmpty()) {
             add(
-                    "Have a licensed person judge what carries load: ",
+                    "matters.look.judge",
                     places(doubtful),
-                    "It decides whether the car can be driven, lifted and repaired.",
+                    say("matters.look.judge-why"),
                     zones(doubtful),
                     Severity.GRAVE,
-                    Optional.of(RepairRule.LIFT_CAUTION));
+                    Optional.of(RepairRule.liftCaution()));
         }
         List<Matter> numbers = ruled(MatterRule.IDENTITY_CONTRADICTS);
         if (!numbers.isEmpty()) {
             add(
-                    "Compare the number with the papers and the office that registers the car: ",
+                    "matters.look.number",
                     places(numbers),
-                    "It decides whether it is the car that is offered.",
+                    say("matters.look.number-why"),
                     zones(numbers),
                     Severity.GRAVE,
                     Optional.empty());
@@ -87,32 +90,24 @@ final class NextLooks {
         List<Zone> main =
                 unseen.stream().filter(zone -> load(zone) == Load.MAIN).toList();
         if (!main.isEmpty()) {
-            addUnseen(
-                    "what carries engine, axles, suspension or the body",
-                    main,
-                    "A hole there would be grave.",
-                    Severity.GRAVE);
+            addUnseen("matters.look.main", main, say("matters.look.main-why"), Severity.GRAVE);
         }
         List<Zone> shell =
                 unseen.stream().filter(zone -> load(zone) != Load.MAIN).toList();
         if (!shell.isEmpty()) {
-            addUnseen(
-                    "the sheet metal that shares the load",
-                    shell,
-                    "A hole there weakens the body and needs new metal welded in.",
-                    Severity.MAJOR);
+            addUnseen("matters.look.shell", shell, say("matters.look.shell-why"), Severity.MAJOR);
         }
     }
 
-    /** @param what what the zones do, said so that the main parts and the sheet metal around them do not read as one entry twice */
-    private void addUnseen(String what, List<Zone> zones, String why, Severity turns) {
+    /** @param key says what the zones do, so that the main parts and the sheet metal around them do not read as one entry twice */
+    private void addUnseen(String key, List<Zone> zones, String why, Severity turns) {
         add(
-                "Look for rust in " + what + ", not checked so far: ",
+                key,
                 zones.stream().map(Zone::label).toList(),
                 why,
                 zones.stream().map(Zone::id).toList(),
                 turns,
-                Optional.of(RepairRule.LIFT_CAUTION));
+                Optional.of(RepairRule.liftCaution()));
     }
 
     private Load load(Zone zone) {
@@ -124,7 +119,7 @@ final class NextLooks {
                 item -> item.group() == TrialGroup.BRAKES && item.unit().isEmpty()
                         || item.item().startsWith("Brakes")
                         || item.item().startsWith("Tracks"),
-                "Nothing is known of what stops and steers it.",
+                say("matters.look.stops-why"),
                 Severity.GRAVE);
     }
 
@@ -134,7 +129,7 @@ final class NextLooks {
                         || item.group() == TrialGroup.RUNNING
                                 && !item.item().startsWith("Brakes")
                                 && !item.item().startsWith("Tracks"),
-                "Nothing is known of what drives it.",
+                say("matters.look.drives-why"),
                 Severity.MAJOR);
     }
 
@@ -154,8 +149,9 @@ final class NextLooks {
                 .filter(item -> noted.contains(key(item.item())) || !spoken.contains(key(item.item())))
                 .toList();
         if (!open.isEmpty()) {
-            List<String> names = open.stream().map(TrialItem::item).toList();
-            add("Try what was not tried: ", names, why, List.of(), turns, Optional.of(TrialList.CAUTION));
+            List<String> names =
+                    open.stream().map(item -> TrialNames.said(item.item())).toList();
+            add("matters.look.try", names, why, List.of(), turns, Optional.of(TrialList.caution()));
         }
     }
 
@@ -167,9 +163,9 @@ final class NextLooks {
         List<Matter> unseen = ruled(MatterRule.FUEL_NOT_SEEN);
         if (!unseen.isEmpty()) {
             add(
-                    "Have this looked at for leaks: ",
+                    "matters.look.leaks",
                     places(unseen),
-                    "A leak there can burn the car.",
+                    say("matters.look.leaks-why"),
                     zones(unseen),
                     Severity.GRAVE,
                     Optional.of(Safety.FUEL.caution()));
@@ -179,9 +175,9 @@ final class NextLooks {
     private void identity() {
         if (gaps.stream().anyMatch(gap -> gap.lacks() == EvidenceKind.IDENTITY_MARK)) {
             add(
-                    "Read a vehicle number or plate on the car itself.",
+                    "matters.look.identity",
                     List.of(),
-                    "Nothing yet shows that it is the car that is offered.",
+                    say("matters.look.identity-why"),
                     List.of(),
                     Severity.GRAVE,
                     Optional.empty());
@@ -192,9 +188,9 @@ final class NextLooks {
         if (!ruled(MatterRule.GAUGE_FAILED).isEmpty()
                 || !ruled(MatterRule.READINGS_NOT_CHECKED).isEmpty()) {
             add(
-                    "Measure again with a gauge checked on bare metal and on shims, before and after.",
+                    "matters.look.gauge",
                     List.of(),
-                    "The thicknesses of this visit cannot be relied on until then.",
+                    say("matters.look.gauge-why"),
                     List.of(),
                     Severity.MAJOR,
                     Optional.empty());
@@ -206,9 +202,9 @@ final class NextLooks {
         if (!missing.unmeasured().isEmpty()) {
             List<Zone> zones = missing.unmeasured();
             add(
-                    "Measure the paint of ",
+                    "matters.look.paint",
                     zones.stream().map(Zone::label).toList(),
-                    "Filler or a repaint there is not known.",
+                    say("matters.look.paint-why"),
                     zones.stream().map(Zone::id).toList(),
                     Severity.MAJOR,
                     Optional.empty());
@@ -218,14 +214,9 @@ final class NextLooks {
     private void claims() {
         List<Matter> open = ruled(MatterRule.CLAIM_OPEN);
         if (!open.isEmpty()) {
-            add(
-                    "Ask for papers or proof of what was claimed and stays open ("
-                            + quarterlight.units.Numerals.count(open.size(), "claim", "claims") + ").",
-                    List.of(),
-                    "A claim that does not hold changes what the car is worth.",
-                    zones(open),
-                    Severity.MAJOR,
-                    Optional.empty());
+            String what = say("matters.look.claims", open.size());
+            looks.add(new NextLook(
+                    what, what, say("matters.look.claims-why"), zones(open), Severity.MAJOR, Optional.empty()));
         }
     }
 
@@ -246,16 +237,18 @@ final class NextLooks {
                 .toList();
     }
 
-    /** @param names at the end of the sentence, the first of them named and the others counted; none if the sentence is whole without */
+    /**
+     * @param key of the sentence that says what to do
+     * @param names in it, the first of them named and the others counted; none if the sentence is whole without
+     */
     private void add(
-            String what, List<String> names, String why, List<ZoneId> zones, Severity turns, Optional<String> caution) {
+            String key, List<String> names, String why, List<ZoneId> zones, Severity turns, Optional<String> caution) {
         looks.add(new NextLook(
-                what + named(names, NAMED), what + named(names, NAMED_IN_SHORT), why, zones, turns, caution));
+                say(key, named(names, NAMED)), say(key, named(names, NAMED_IN_SHORT)), why, zones, turns, caution));
     }
 
     private static String named(List<String> names, int most) {
         String first = names.stream().limit(most).collect(Collectors.joining("; "));
-        String more = names.size() > most ? "; and " + (names.size() - most) + " more" : "";
-        return names.isEmpty() ? "" : first + more + ".";
+        return names.size() > most ? say("matters.look.more", first, names.size() - most) : first;
     }
 }

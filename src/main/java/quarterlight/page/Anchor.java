@@ -1,5 +1,7 @@
 package quarterlight.page;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -27,9 +29,9 @@ public record Anchor(Optional<String> logHead, Optional<String> key, Optional<St
     /** All of it, hashes in groups of 16 digits so that people can compare them. */
     public String text() {
         List<String> parts = new ArrayList<>();
-        archive.ifPresent(hash -> parts.add("Archive: " + hash));
-        key.ifPresent(print -> parts.add("Signing key: " + print));
-        logHead.ifPresent(head -> parts.add("Edit log: " + head));
+        archive.ifPresent(hash -> parts.add(say("diagram.anchor.archive", hash)));
+        key.ifPresent(print -> parts.add(say("diagram.anchor.signing-key", print)));
+        logHead.ifPresent(head -> parts.add(say("diagram.anchor.edit-log", head)));
         return String.join(". ", parts)
                 .replaceAll("([0-9a-f]{" + GROUP + "})(?=[0-9a-f])", "$1 ")
                 .strip();

@@ -1,5 +1,7 @@
 package quarterlight.page;
 
+import static quarterlight.language.Sentences.say;
+
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -8,7 +10,6 @@ import java.util.Locale;
 import java.util.Optional;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.units.Days;
-import quarterlight.units.Numerals;
 import quarterlight.visit.photo.PhotoId;
 
 /** When a photo was taken, in words: the day with its year and the time of day, and a remark where it is older than the visit. */
@@ -38,15 +39,17 @@ public final class CaptureTimeText {
         return local(times, photo)
                 .map(LocalDateTime::toLocalDate)
                 .filter(day -> day.isBefore(visit))
-                .map(day -> "older than the visit by " + span(day, visit));
+                .map(day -> say("diagram.capture-time-text.older-than-the-visit-by", span(day, visit)));
     }
 
     private static String span(LocalDate day, LocalDate visit) {
         long months = ChronoUnit.MONTHS.between(day, visit);
         if (months < MIN_MONTHS) {
-            return Numerals.count(ChronoUnit.DAYS.between(day, visit), "day", "days");
+            return say("diagram.capture-time-text.days", ChronoUnit.DAYS.between(day, visit));
         }
-        return months < 24 ? Numerals.count(months, "month", "months") : Numerals.count(months / 12, "year", "years");
+        return months < 24
+                ? say("diagram.capture-time-text.months", months)
+                : say("diagram.capture-time-text.years", months / 12);
     }
 
     private static Optional<LocalDateTime> local(CorrectedTimes times, PhotoId photo) {

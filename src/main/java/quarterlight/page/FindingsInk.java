@@ -1,5 +1,7 @@
 package quarterlight.page;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -28,10 +30,17 @@ import quarterlight.visit.statement.Condition;
  * likelihood as hatching, rust as stipple, what is rusted through heavily. What was not looked at stays bare.
  */
 public final class FindingsInk {
-    private static final List<String> HATCHES =
-            List.of("doubtful, 20 to 39", "open, 40 to 59", "likely, 60 to 79", "very likely, 80 or more");
-    private static final List<String> STIPPLES =
-            List.of("specks, grade 10 or 9", "a little, 8 or 7", "some, 6 or 5", "much, 4", "most of it, 3 to 0");
+    private static final List<String> HATCHES = List.of(
+            "diagram.findings-ink.doubtful-20-to-39",
+            "diagram.findings-ink.open-40-to-59",
+            "diagram.findings-ink.likely-60-to-79",
+            "diagram.findings-ink.very-likely-80-or-more");
+    private static final List<String> STIPPLES = List.of(
+            "diagram.findings-ink.specks-grade-10-or-9",
+            "diagram.findings-ink.a-little-8-or-7",
+            "diagram.findings-ink.some-6-or-5",
+            "diagram.findings-ink.much-4",
+            "diagram.findings-ink.most-of-it-3-to");
     private static final String THIN = "\u2009";
 
     private FindingsInk() {}
@@ -70,21 +79,25 @@ public final class FindingsInk {
             ThicknessSteps steps,
             ThicknessRamp ramp) {
         List<Legend.Key> keys = new ArrayList<>();
-        key("Refinish likelihood of 100", Legend.Sample.HATCH, used(looks, ZoneLook::hatch), HATCHES)
+        key(
+                        say("diagram.findings-ink.refinish-likelihood-of-100"),
+                        Legend.Sample.HATCH,
+                        used(looks, ZoneLook::hatch),
+                        HATCHES)
                 .ifPresent(keys::add);
         rust(looks).ifPresent(keys::add);
         List<Legend.Swatch> marks = new ArrayList<>();
         if (letters.stream().anyMatch(LetterMark::grave)) {
-            marks.add(Legend.Swatch.of(Legend.Sample.GRAVE_MATTER, "grave matter"));
+            marks.add(Legend.Swatch.of(Legend.Sample.GRAVE_MATTER, say("diagram.findings-ink.grave-matter")));
         }
         if (letters.stream().anyMatch(mark -> !mark.grave())) {
-            marks.add(Legend.Swatch.of(Legend.Sample.MATTER, "other matter"));
+            marks.add(Legend.Swatch.of(Legend.Sample.MATTER, say("diagram.findings-ink.other-matter")));
         }
         if (!pins.isEmpty()) {
-            marks.add(Legend.Swatch.of(Legend.Sample.PHOTO, "photo by its number"));
+            marks.add(Legend.Swatch.of(Legend.Sample.PHOTO, say("diagram.findings-ink.photo-by-its-number")));
         }
         if (!marks.isEmpty()) {
-            keys.add(new Legend.Key("Marks", marks));
+            keys.add(new Legend.Key(say("diagram.findings-ink.marks"), marks));
         }
         boolean valued = looks.values().stream().anyMatch(look -> look.step().isPresent());
         return new Legend(valued ? Optional.of(scale(steps, ramp)) : Optional.empty(), keys);
@@ -93,28 +106,24 @@ public final class FindingsInk {
     private static Legend.Steps scale(ThicknessSteps steps, ThicknessRamp ramp) {
         List<String> limits = steps.limitsUm().stream().map(ramp::number).toList();
         List<String> ranges = new ArrayList<>();
-        ranges.add("under " + limits.get(0));
+        ranges.add(say("diagram.findings-ink.under", limits.get(0)));
         for (int i = 1; i < limits.size(); i++) {
-            ranges.add(limits.get(i - 1) + " to " + limits.get(i));
+            ranges.add(say("diagram.findings-ink.to", limits.get(i - 1), limits.get(i)));
         }
-        ranges.add("over " + limits.get(limits.size() - 1));
+        ranges.add(say("diagram.findings-ink.over", limits.get(limits.size() - 1)));
         return new Legend.Steps(
-                "Mean coating thickness, " + ramp.unitName()
-                        + ". Untinted with a number: within this car\u2019s own level and the factory range of its finish. Violet: thinner. Orange to"
-                        + " brown: thicker",
-                ramp.unitName(),
-                ranges);
+                say("diagram.findings-ink.mean-coating-thickness-untinted", ramp.unitName()), ramp.unitName(), ranges);
     }
 
     private static Optional<Legend.Key> rust(Map<ZoneId, ZoneLook> looks) {
         List<Legend.Swatch> swatches =
                 new ArrayList<>(swatches(Legend.Sample.STIPPLE, used(looks, ZoneLook::stipple), STIPPLES));
         if (looks.values().stream().anyMatch(look -> look.surface() == Surface.THROUGH)) {
-            swatches.add(Legend.Swatch.of(Legend.Sample.THROUGH, "rusted through"));
+            swatches.add(Legend.Swatch.of(Legend.Sample.THROUGH, say("diagram.findings-ink.rusted-through")));
         }
         return swatches.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Legend.Key("Rust, ASTM" + THIN + "D610", swatches));
+                : Optional.of(new Legend.Key(say("diagram.findings-ink.rust-astm-d610", THIN), swatches));
     }
 
     private static Optional<Legend.Key> key(String title, Legend.Sample sample, int[] densities, List<String> words) {
@@ -124,7 +133,7 @@ public final class FindingsInk {
 
     private static List<Legend.Swatch> swatches(Legend.Sample sample, int[] densities, List<String> words) {
         return IntStream.of(densities)
-                .mapToObj(density -> new Legend.Swatch(sample, density, words.get(density - 1)))
+                .mapToObj(density -> new Legend.Swatch(sample, density, say(words.get(density - 1))))
                 .toList();
     }
 

@@ -1,5 +1,7 @@
 package quarterlight.page;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.stream.Collectors;
 import quarterlight.diagram.ink.LetterMark;
@@ -28,9 +30,7 @@ public final class MatterLetters {
         String letters = matters.lettered().stream()
                 .filter(Matter::isWidespread)
                 .map(matter -> String.valueOf(matter.letter().orElseThrow()))
-                .collect(Collectors.joining(" and "));
-        return letters.isEmpty()
-                ? ""
-                : " Not drawn: " + letters + ", of too many zones; their list is with what matters.";
+                .collect(Collectors.joining(say("diagram.matter-letters.and")));
+        return letters.isEmpty() ? "" : say("diagram.matter-letters.not-drawn-of-too-many", letters);
     }
 }

@@ -1,5 +1,8 @@
 package quarterlight.page;
 
+import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,7 +20,6 @@ import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.gauge.GaugeQuality;
 import quarterlight.units.Days;
-import quarterlight.units.Numerals;
 import quarterlight.units.XmlText;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.pin.Recorded;
@@ -34,20 +36,24 @@ public final class PageFacts {
         VisitFacts facts = car.visit().facts();
         Map<String, String> rows = new LinkedHashMap<>();
         rows.put(
-                "Body",
-                facts.car().body().style().word() + ", "
-                        + facts.car().body().construction().word() + ", engine in the "
-                        + facts.car().body().engine().word());
-        facts.car().built().ifPresent(date -> rows.put("Claimed build date", date.said()));
-        facts.car().modelYear().ifPresent(year -> rows.put("Model year", Integer.toString(year)));
-        put(rows, "Date of the visit", facts.date().map(Days::day));
-        put(rows, "Inspector", facts.inspector());
-        put(rows, "For", facts.client());
-        put(rows, "Odometer", facts.odometer());
-        put(rows, "Light", facts.light());
-        put(rows, "Lifted", facts.lifted());
-        put(rows, "Taken apart", facts.takenApart());
-        put(rows, "Claimed by the seller", facts.claimed());
+                say("diagram.page-facts.body"),
+                say(
+                        "diagram.page-facts.engine-in-the",
+                        facts.car().body().style().said(),
+                        facts.car().body().construction().said(),
+                        facts.car().body().engine().said()));
+        facts.car().built().ifPresent(date -> rows.put(say("diagram.page-facts.claimed-build-date"), date.said()));
+        facts.car()
+                .modelYear()
+                .ifPresent(year -> rows.put(say("diagram.page-facts.model-year"), Integer.toString(year)));
+        put(rows, say("diagram.page-facts.date-of-the-visit"), facts.date().map(Days::day));
+        put(rows, say("diagram.page-facts.inspector"), facts.inspector());
+        put(rows, say("diagram.page-facts.for"), facts.client());
+        put(rows, say("diagram.page-facts.odometer"), facts.odometer());
+        put(rows, say("diagram.page-facts.light"), facts.light());
+        put(rows, say("diagram.page-facts.lifted"), facts.lifted());
+        put(rows, say("diagram.page-facts.taken-apart"), facts.takenApart());
+        put(rows, say("diagram.page-facts.claimed-by-the-seller"), facts.claimed());
         return rows;
     }
 
@@ -57,18 +63,26 @@ public final class PageFacts {
         List<String> parts = new ArrayList<>();
         parts.add(facts.car()
                 .built()
-                .map(date -> "Claimed build date " + date.said())
-                .orElse("Build date not claimed"));
-        parts.add(facts.date().map(date -> "visit " + Days.day(date)).orElse("date of the visit not given"));
-        facts.inspector().ifPresent(name -> parts.add("inspector " + XmlText.clean(name)));
+                .map(date -> say("diagram.page-facts.claimed-build-date-2", date.said()))
+                .orElse(say("diagram.page-facts.build-date-not-claimed")));
+        parts.add(facts.date()
+                .map(date -> say("diagram.page-facts.visit", Days.day(date)))
+                .orElse(say("diagram.page-facts.date-of-the-visit-not")));
+        facts.inspector().ifPresent(name -> parts.add(say("diagram.page-facts.inspector-2", XmlText.clean(name))));
         int readings = car.visit().readings().size();
         long checks = car.visit().gaugeChecks().size();
         parts.add(
                 readings == 0
-                        ? "not measured"
-                        : readings + " readings in " + car.thickness().zones().size() + " zones");
+                        ? say("diagram.page-facts.not-measured")
+                        : say(
+                                "diagram.page-facts.readings-in-zones",
+                                readings,
+                                car.thickness().zones().size()));
         if (readings > 0) {
-            parts.add(checks == 0 ? "gauge not checked" : checks + " gauge checks");
+            parts.add(
+                    checks == 0
+                            ? say("diagram.page-facts.gauge-not-checked")
+                            : say("diagram.page-facts.gauge-checks", checks));
         }
         return String.join(" \u00b7 ", parts);
     }
@@ -80,15 +94,17 @@ public final class PageFacts {
     /** In one sentence, whether the gauge can be trusted on the day. */
     public static String check(Findings car) {
         if (car.visit().readings().isEmpty()) {
-            return "No coating thickness was measured.";
+            return say("diagram.page-facts.no-coating-thickness-was-measured");
         }
         GaugeQuality quality = GaugeQuality.of(car.visit());
-        String count = quality.verdicts().size() + " gauge checks on bare metal and shims";
+        String count = say(
+                "diagram.page-facts.gauge-checks-on-bare-metal",
+                quality.verdicts().size());
         return switch (quality.summary()) {
-            case NOT_CHECKED -> "No gauge check was made.";
-            case CANNOT_TELL -> count + ", without a tolerance for all: they cannot show that the gauge was right.";
-            case PASSED -> count + ", all within the tolerances stated.";
-            case FAILED -> count + "; one at least failed: the readings are suspect.";
+            case NOT_CHECKED -> say("diagram.page-facts.no-gauge-check-was-made");
+            case CANNOT_TELL -> say("diagram.page-facts.without-a-tolerance-for-all", count);
+            case PASSED -> say("diagram.page-facts.all-within-the-tolerances-stated", count);
+            case FAILED -> say("diagram.page-facts.one-at-least-failed-the", count);
         };
     }
 
@@ -98,21 +114,25 @@ public final class PageFacts {
         int readings = car.visit().readings().size();
         sentences.add(
                 readings == 0
-                        ? "No coating thickness was measured."
-                        : readings + " readings in " + car.thickness().zones().size() + " zones.");
+                        ? say("diagram.page-facts.no-coating-thickness-was-measured")
+                        : say(
+                                "diagram.page-facts.readings-in-zones-2",
+                                readings,
+                                car.thickness().zones().size()));
         for (Recorded<GaugeCheck> row : car.visit().gaugeChecks()) {
             GaugeCheck check = row.value();
-            sentences.add(String.format(
-                    Locale.US,
-                    "%s the readings, on %s: nominal %s, shown %s.",
-                    capital(check.when().word()),
-                    check.on().word().equals("bare") ? "bare metal" : "a shim",
+            sentences.add(say(
+                    "diagram.page-facts.the-readings-on-nominal-shown",
+                    capital(check.when().said()),
+                    check.on().word().equals("bare")
+                            ? say("diagram.page-facts.bare-metal")
+                            : say("diagram.page-facts.a-shim"),
                     ramp.typed(check.nominal()),
                     ramp.typed(check.shown())));
         }
         ThicknessSurvey.correctionRefused(car.visit()).ifPresent(sentences::add);
         if (readings > 0 && car.visit().gaugeChecks().isEmpty()) {
-            sentences.add("The gauge was not checked on bare metal or shims.");
+            sentences.add(say("diagram.page-facts.the-gauge-was-not-checked"));
         }
         return sentences;
     }
@@ -135,7 +155,7 @@ public final class PageFacts {
                         thickness.map(t -> Integer.toString(t.spots().size())).orElse("0"),
                         history.map(PageFacts::refinish).orElse(DASH),
                         history.map(h -> ZoneHistory.shown(h.repairScore())).orElse(DASH),
-                        rust.map(PageFacts::rust).orElse("not looked at"),
+                        rust.map(PageFacts::rust).orElse(say("diagram.page-facts.not-looked-at")),
                         rust.flatMap(ZoneRust::need).map(RepairNeed::word).orElse(DASH)));
             }
         }
@@ -144,12 +164,12 @@ public final class PageFacts {
 
     public static String mean(ZoneThickness zone, ThicknessRamp ramp) {
         if (!zone.readable()) {
-            return "not readable by this gauge";
+            return say("diagram.page-facts.not-readable-by-this-gauge");
         }
         OptionalDouble sd = zone.sdUm();
-        String spread = sd.isPresent() ? " (sd\u2009" + ramp.number(sd.getAsDouble()) + ")" : "";
-        String none = zone.noMetal() > 0 ? ", no metal on " + zone.noMetal() : "";
-        String over = zone.overSpots() > 0 ? ", beyond range on " + zone.overSpots() : "";
+        String spread = sd.isPresent() ? say("diagram.page-facts.sd", ramp.number(sd.getAsDouble())) : "";
+        String none = zone.noMetal() > 0 ? say("diagram.page-facts.no-metal-on", zone.noMetal()) : "";
+        String over = zone.overSpots() > 0 ? say("diagram.page-facts.beyond-range-on", zone.overSpots()) : "";
         return zone.meanUm().isPresent()
                 ? ramp.number(zone.meanUm().getAsDouble()) + spread + none + over
                 : (none + over).replaceFirst("^, ", "");
@@ -160,19 +180,21 @@ public final class PageFacts {
     }
 
     public static String rust(ZoneRust zone) {
-        String grade = zone.gradeInWords().map(g -> ", grade " + g).orElse("");
-        String ri = zone.ri().isPresent() ? ", Ri " + zone.ri().getAsInt() : "";
+        String grade =
+                zone.gradeInWords().map(g -> say("diagram.page-facts.grade", g)).orElse("");
+        String ri =
+                zone.ri().isPresent() ? say("diagram.page-facts.ri", zone.ri().getAsInt()) : "";
         int count = zone.holes().orElse(0);
-        String holes = count == 0 ? "" : ", " + Numerals.count(count, "hole", "holes");
+        String holes = count == 0 ? "" : ", " + say("diagram.page-facts.holes", count);
         double mm2 = zone.rust().map(area -> area.mm2()).orElse(0.0);
-        return mm2 == 0 ? "none seen" : area(mm2) + grade + ri + holes;
+        return mm2 == 0 ? say("diagram.page-facts.none-seen") : area(mm2) + grade + ri + holes;
     }
 
     /** An area in cm2 with one decimal from 1 cm2 on, else in mm2. */
     private static String area(double mm2) {
         return mm2 >= 100
-                ? String.format(Locale.US, "%.1f\u2009cm\u00b2", mm2 / 100)
-                : String.format(Locale.US, "%.0f\u2009mm\u00b2", mm2);
+                ? say("diagram.page-facts.cm", figure("%.1f", mm2 / 100))
+                : say("diagram.page-facts.mm", figure("%.0f", mm2));
     }
 
     /** Cautions for what the page speaks of. */

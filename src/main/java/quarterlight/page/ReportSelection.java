@@ -1,5 +1,7 @@
 package quarterlight.page;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -7,7 +9,6 @@ import java.util.stream.Collectors;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
-import quarterlight.units.Numerals;
 import quarterlight.visit.ReportExclusion;
 import quarterlight.visit.ReportLength;
 import quarterlight.visit.VisitRecord;
@@ -46,8 +47,7 @@ public record ReportSelection(boolean full, Set<ZoneId> zonesLeftOut, Set<PhotoI
     public List<String> sentences(ZoneCatalog catalog) {
         List<String> sentences = new ArrayList<>(leftOut(catalog));
         if (!full) {
-            sentences.add("A short report, as chosen by the inspector: the first page, the diagram and what matters."
-                    + " Readings, photos, marks, trials and methods stand in the whole report.");
+            sentences.add(say("diagram.report-selection.a-short-report-as-chosen"));
         }
         return sentences;
     }
@@ -60,15 +60,20 @@ public record ReportSelection(boolean full, Set<ZoneId> zonesLeftOut, Set<PhotoI
                     .filter(zone -> zonesLeftOut.contains(zone.id()))
                     .map(Zone::label)
                     .collect(Collectors.joining("; "));
-            sentences.add(count(zonesLeftOut.size(), "zone") + " left out by the inspector: " + names + ".");
+            sentences.add(say(
+                    "diagram.report-selection.left-out-by-the-inspector",
+                    count(zonesLeftOut.size(), "diagram.report-selection.zones"),
+                    names));
         }
         if (!photosLeftOut.isEmpty()) {
-            sentences.add(count(photosLeftOut.size(), "photo") + " left out by the inspector.");
+            sentences.add(say(
+                    "diagram.report-selection.left-out-by-the-inspector-2",
+                    count(photosLeftOut.size(), "diagram.report-selection.photos")));
         }
         return sentences;
     }
 
-    private static String count(int number, String thing) {
-        return Numerals.count(number, thing, thing + "s");
+    private static String count(int number, String key) {
+        return say(key, number);
     }
 }

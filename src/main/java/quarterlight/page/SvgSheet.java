@@ -1,5 +1,7 @@
 package quarterlight.page;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
@@ -76,7 +78,7 @@ final class SvgSheet {
                     12,
                     true,
                     matter.severity() == Severity.GRAVE ? "#9B1C31" : "#20262B",
-                    letter + "  " + matter.severity().word());
+                    letter + "  " + matter.severity().said());
             text(
                     MARGIN + 150,
                     y,
@@ -93,7 +95,7 @@ final class SvgSheet {
         }
         for (String sentence : PageFacts.gauge(car, ramp)) {
             y += LINE;
-            text(MARGIN, y, 12, true, INK, "Gauge");
+            text(MARGIN, y, 12, true, INK, say("diagram.svg-sheet.gauge"));
             text(MARGIN + 150, y, 12, false, INK, sentence);
         }
         y += LINE;
@@ -102,7 +104,9 @@ final class SvgSheet {
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" viewBox=\"0 0 "
                 + number(width) + " " + number(y + MARGIN) + "\" width=\"" + number(width) + "\" height=\""
                 + number(y + MARGIN) + "\">\n<title>"
-                + XmlText.escaped("Body diagram of " + car.visit().facts().car().name())
+                + XmlText.escaped(say(
+                        "diagram.svg-sheet.body-diagram-of",
+                        car.visit().facts().car().name()))
                 + "</title>\n<style>" + FontFaces.css()
                 + "</style>\n<rect width=\"100%\" height=\"100%\" fill=\"#FFFFFF\"/>\n" + out + "</svg>\n";
     }

@@ -1,5 +1,7 @@
 package quarterlight.page;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
@@ -151,14 +153,13 @@ public final class VisitPages {
         Map<String, Object> model = new LinkedHashMap<>();
         String title = XmlText.clean(car.visit().facts().car().name());
         model.put("title", title);
-        model.put("description", "Annotated body diagram of " + title + " with the evidence behind it");
-        model.put("date", car.visit().facts().date().map(Days::day).orElse("date of the visit not given"));
+        model.put("description", say("diagram.visit-pages.annotated-body-diagram-of-with", title));
+        model.put(
+                "date",
+                car.visit().facts().date().map(Days::day).orElse(say("diagram.visit-pages.date-of-the-visit-not")));
         model.put(
                 "lead",
-                "Numbers in the zones: mean coating thickness in " + ramp.unitName()
-                        + ". Hatching: refinish likelihood. Dots: rust. Discs: photos, see the key of pins. Letters:"
-                        + " what matters."
-                        + MatterLetters.notDrawn(matters));
+                say("diagram.visit-pages.numbers-in-the-zones-mean", ramp.unitName(), MatterLetters.notDrawn(matters)));
         model.put("line", PageFacts.line(car));
         model.put("paper", paper);
         model.put("svg", inline(scene, title, paper.heightMm() - SIDES_MM - BESIDE_MM));
@@ -179,7 +180,7 @@ public final class VisitPages {
 
     /** The drawing as an element of the page, as wide as given. */
     public static String inline(DiagramScene scene, String title, double widthMm) {
-        String name = "Body diagram of " + title;
+        String name = say("diagram.visit-pages.body-diagram-of", title);
         double heightMm = widthMm * scene.layout().height() / scene.layout().width();
         String document = DiagramSvg.document(scene, name);
         int end = document.indexOf('>');
@@ -219,7 +220,7 @@ public final class VisitPages {
         pin.put("text", Shortened.to(XmlText.clean(entry.text()), CAPTION));
         pin.put("time", entry.time());
         pin.put("file", XmlText.clean(entry.file()));
-        pin.put("alt", "Photo " + entry.number() + ": " + entry.zone() + " " + XmlText.clean(entry.text()));
+        pin.put("alt", say("diagram.visit-pages.photo", entry.number(), entry.zone(), XmlText.clean(entry.text())));
         pin.put("picture", picture);
         return pin;
     }

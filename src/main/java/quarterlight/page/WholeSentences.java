@@ -1,10 +1,12 @@
 package quarterlight.page;
 
+import static quarterlight.language.Sentences.say;
+
 import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
+import quarterlight.language.Language;
 
 /**
  * Typed text made shorter without cutting a thought: as many whole sentences as there is room for, else the clauses before a semicolon, else only that it
@@ -12,9 +14,14 @@ import java.util.regex.Pattern;
  */
 public final class WholeSentences {
     /** After what stands, where there is more. */
-    public static final String MORE = "More in the report.";
+    public static String more() {
+        return say("diagram.whole-sentences.more-in-the-report");
+    }
+
     /** In place of what cannot be made shorter. */
-    public static final String ALL = "Told at length in the report.";
+    public static String all() {
+        return say("diagram.whole-sentences.told-at-length-in-the");
+    }
 
     /** A sentence of up to so many times the letters asked for is set whole. */
     private static final double STRETCH = 1.5;
@@ -24,6 +31,9 @@ public final class WholeSentences {
     /** A point after these does not end a sentence. */
     private static final Pattern ABBREVIATED = Pattern.compile(
             "(?i)(?:^|[\\s(])(?:no|approx|ca|st|vs|dr|mr|mrs|ms|e\\.g|i\\.e|fig|incl|est|max|min|oz|in|ft|lb)\\.\\s*$");
+
+    /** German writes a point after the number of a day. */
+    private static final Pattern ORDINAL = Pattern.compile("(?:^|\\s)\\d{1,2}\\.\\s*$");
 
     private WholeSentences() {}
 
@@ -45,27 +55,33 @@ public final class WholeSentences {
         if (fits.isEmpty()) {
             fits = clauses(first, max);
         }
-        return fits.equals(bare) ? bare : fits.isEmpty() ? ALL : fits + " " + MORE;
+        return fits.equals(bare) ? bare : fits.isEmpty() ? all() : fits + " " + more();
     }
 
     /** As many names of a list as there is room for, the first at least; the others are counted. */
     public static String list(List<String> names, int max) {
         String all = String.join(CLAUSE, names);
         for (int named = names.size(); named > 1 && letters(all) > max; named--) {
-            all = String.join(CLAUSE, names.subList(0, named - 1)) + "; and " + (names.size() - named + 1) + " more";
+            all = say(
+                    "diagram.whole-sentences.and-more",
+                    String.join(CLAUSE, names.subList(0, named - 1)),
+                    names.size() - named + 1);
         }
         return all;
     }
 
     /** The text up to the end of each of its sentences. */
     private static List<String> heads(String text) {
-        BreakIterator sentences = BreakIterator.getSentenceInstance(Locale.ROOT);
+        BreakIterator sentences =
+                BreakIterator.getSentenceInstance(Language.inHand().locale());
         sentences.setText(text);
         List<String> heads = new ArrayList<>();
         sentences.first();
         for (int end = sentences.next(); end != BreakIterator.DONE; end = sentences.next()) {
             String head = text.substring(0, end);
-            if (end == text.length() || !ABBREVIATED.matcher(head).find()) {
+            boolean ordinal = Language.inHand() == Language.GERMAN
+                    && ORDINAL.matcher(head).find();
+            if (end == text.length() || !ordinal && !ABBREVIATED.matcher(head).find()) {
                 heads.add(head.strip());
             }
         }

@@ -1,5 +1,7 @@
 package quarterlight.rust;
 
+import static quarterlight.language.Sentences.say;
+
 /**
  * The degree of rusting Ri of ISO 4628-3 from the rusted share of a surface, 0 to 5, by a stated rule.
  * <p>The standard's figures (Ri 1 = 0.05 %, 2 = 0.5 %, 3 = 1 %, 4 = 8 %, 5 = 40 to 50 %) are reference points of
@@ -8,15 +10,15 @@ package quarterlight.rust;
  * used the same letters for other shares, so the standard is always named beside the degree.
  */
 public final class RiDegree {
-    /** The rule in words, to be shown wherever the degree is shown. */
-    public static final String RULE =
-            "ISO 4628-3, smallest degree whose figure is not below the share: 0 is Ri 0, up to 0.05 % Ri 1, "
-                    + "0.5 % Ri 2, 1 % Ri 3, 8 % Ri 4, above Ri 5";
-
     private static final double[] UP_TO = {0, 0.05, 0.5, 1, 8};
     private static final double ROUNDING = 1 + 1e-9;
 
     private RiDegree() {}
+
+    /** The rule in words, to be shown wherever the degree is shown. */
+    public static String rule() {
+        return say("rust.ri-rule");
+    }
 
     /**
      * The degree of a rusted share.

@@ -1,10 +1,12 @@
 package quarterlight.rust;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import quarterlight.language.Sentences;
 import quarterlight.rust.plane.CoinScale;
 import quarterlight.rust.plane.Lens;
 import quarterlight.rust.plane.MarkedArea;
@@ -36,10 +38,10 @@ record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
         Optional<Photo> photo = visit.photo(trace.photo());
         Optional<String> problem = photo.isPresent()
                 ? TraceCheck.problem(trace, photo.get().file())
-                : Optional.of("its photo is not in the visit");
+                : Optional.of(say("rust.trace.no-photo"));
         Optional<PhotoPlane> plane = problem.isPresent() ? Optional.empty() : PhotoPlane.of(trace.scale());
         if (plane.isEmpty()) {
-            String why = "Not measured: " + problem.orElse("its scale cannot be used") + ".";
+            String why = say("rust.trace.not-measured", problem.orElseGet(() -> say("rust.trace.no-scale")));
             return new TraceReading(
                     area(row, Optional.empty(), OptionalDouble.empty(), List.of(why)), Optional.empty());
         }
@@ -79,26 +81,17 @@ record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
         List<String> remarks = new ArrayList<>();
         TraceCheck.ofStatedSize(trace.scale(), lens).ifPresent(remarks::add);
         if (trace.scale() instanceof KnownLength) {
-            remarks.add(
-                    "From a known length, which does not show how the panel is tilted: the stated error allows for a tilt "
-                            + "of up to 45 degrees. A card beside the patch is ten times as sure.");
+            remarks.add(say("rust.trace.known-length"));
         } else if (trace.scale() instanceof Coin coin) {
             if (reach(outline, coin.rim(), coinSizePx(coin)) > FAR) {
-                remarks.add("The outline reaches farther than three coins from the coin: one coin does not show the "
-                        + "camera's perspective there. Lay the coin nearer, or use a card.");
+                remarks.add(say("rust.trace.far-from-coin"));
             }
         } else if (reach(outline, ((KnownRectangle) trace.scale()).corners(), sidePx((KnownRectangle) trace.scale()))
                 > FAR) {
-            remarks.add(
-                    "The outline reaches far beyond the rectangle: the bend of lens and panel is not corrected there. "
-                            + "Set a scale nearer to the patch.");
+            remarks.add(say("rust.trace.far-from-rectangle"));
         }
         if (marked.sdMm2() > WIDE * marked.mm2()) {
-            remarks.add(String.format(
-                    Locale.ROOT,
-                    "The marks leave the area open by %.0f %% (one standard deviation): draw on a closer photo, or set a "
-                            + "larger scale.",
-                    100 * marked.sdMm2() / marked.mm2()));
+            remarks.add(say("rust.trace.wide", Sentences.figure("%.0f", 100 * marked.sdMm2() / marked.mm2())));
         }
         return remarks;
     }

@@ -1,9 +1,10 @@
 package quarterlight.rust;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -171,22 +172,19 @@ final class ZoneJudgment {
     private List<String> remarks(RustPatches rust, boolean traced, OptionalDouble percent) {
         List<String> remarks = new ArrayList<>();
         if (traced && statements(Condition.NO_RUST).findAny().isPresent()) {
-            remarks.add("The zone is stated to have no rust, but rust is traced on it: the trace counts.");
+            remarks.add(say("rust.zone.stated-clean"));
         }
         if (traced && zoneArea.isEmpty()) {
-            remarks.add("The area of the zone is not known, so its rust has no share and no grade.");
+            remarks.add(say("rust.zone.no-area"));
         }
         int unmeasured = unmeasured(RustReport::isRust);
         if (unmeasured > 0) {
-            remarks.add("Rust traces that cannot be measured, and so are not in the area: " + unmeasured + ".");
+            remarks.add(say("rust.zone.unmeasured", unmeasured));
         }
-        zoneArea.filter(area -> rust.mm2() > area.mm2())
-                .ifPresent(area -> remarks.add("More rust is traced than the zone is large by the body diagram; "
-                        + "shown as 100 %. Check the zone and the scale."));
+        zoneArea.filter(area -> rust.mm2() > area.mm2()).ifPresent(area -> remarks.add(say("rust.zone.more-than-all")));
         Substrate substrate = visit.facts().car().substrateOf(zone.id());
         if (traced && substrate != Substrate.STEEL) {
-            remarks.add("The zone is set as " + substrate.word()
-                    + ", which does not rust: check the substrate or the zone.");
+            remarks.add(say("rust.zone.does-not-rust", substrate.said()));
         }
         if (traced && percent.isPresent() && zoneArea.isPresent()) {
             openGrade(rust, zoneArea.get()).ifPresent(remarks::add);
@@ -199,12 +197,6 @@ final class ZoneJudgment {
         double high = rust.mm2() + 2 * rust.sdMm2();
         int worst = D610Grade.of(Math.min(ALL, ALL * high / area.mm2()));
         int best = D610Grade.of(Math.min(ALL, ALL * low / area.mm2()));
-        return worst == best
-                ? Optional.empty()
-                : Optional.of(String.format(
-                        Locale.ROOT,
-                        "Within the marking (2 standard deviations) the grade may be %d to %d.",
-                        worst,
-                        best));
+        return worst == best ? Optional.empty() : Optional.of(say("rust.zone.open-grade", worst, best));
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.rust;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -22,7 +24,7 @@ import quarterlight.units.Area;
  * @param percent rusted share, 0 to 100; empty if rust is there and the zone's area is not known
  * @param gradeD610 grade of ASTM D610
  * @param spread suggested type of ASTM D610; none for grades 10 and 0
- * @param ri degree of ISO 4628-3 by {@link RiDegree#RULE}
+ * @param ri degree of ISO 4628-3 by {@link RiDegree#rule}
  * @param holes number of holes, if looked at
  * @param largestHole the largest of them
  * @param advice what the zone needs by its traces, with reasons and cautions
@@ -74,7 +76,7 @@ public record ZoneRust(
                                 (RustByEye one) -> one.advice().need().orElse(RepairNeed.NONE))
                         .reversed())
                 .flatMap(one -> one.advice().reasons().stream())
-                .map(reason -> "by eye: " + reason);
+                .map(reason -> say("rust.reason.by-eye", reason));
         return Stream.concat(measured, seen).distinct().toList();
     }
 

@@ -46,6 +46,9 @@ public final class VisitStore implements AutoCloseable {
     private final DatabasePlace place;
     private final ReentrantLock turn = new ReentrantLock();
     private final KeptRows kept = new KeptRows();
+    /** What a drive that was taken away gives back afterward looks like a damaged file, and is none. */
+    private boolean diskFailed;
+
     private final List<Consumer<VisitChange>> listeners = new CopyOnWriteArrayList<>();
 
     /** A visit open for reading has neither lock nor editing. */
@@ -146,9 +149,7 @@ public final class VisitStore implements AutoCloseable {
                 Database.run(connection, "ROLLBACK");
             }
         } catch (SQLException e) {
-            throw place.isThere()
-                    ? new VisitUnreadable(folder.root(), EditFailed.reason(e), e)
-                    : VisitUnreadable.gone(folder.root(), e);
+            throw unreadable(e);
         } finally {
             turn.unlock();
         }
@@ -268,9 +269,26 @@ public final class VisitStore implements AutoCloseable {
         }
     }
 
+    private VisitUnreadable unreadable(SQLException e) {
+        if (!place.isThere()) {
+            return VisitUnreadable.gone(folder.root(), e);
+        }
+        return isSilent(e)
+                ? VisitUnreadable.noAnswer(folder.root(), e)
+                : new VisitUnreadable(folder.root(), EditFailed.reason(e), e);
+    }
+
+    private boolean isSilent(SQLException e) {
+        diskFailed |= EditFailed.isDisk(e);
+        return EditFailed.isDisk(e) || diskFailed && (EditFailed.isDamaged(e) || EditFailed.isNoAccess(e));
+    }
+
     private VisitUnwritable refused(SQLException e) {
         if (!place.isThere()) {
             return VisitUnwritable.gone(folder.root());
+        }
+        if (isSilent(e)) {
+            return VisitUnwritable.noAnswer(folder.root(), e);
         }
         if (EditFailed.isConstraint(e)) {
             throw new SchemaRefused(e);

@@ -4,11 +4,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import quarterlight.language.Language;
 import quarterlight.ui.dialog.AboutWindow;
 import quarterlight.ui.dialog.HelpWindow;
 import quarterlight.ui.dialog.ManualWindow;
@@ -42,6 +44,7 @@ final class DeskActions {
     private final Command facts;
     private final Command drawing;
     private final Command takeIn;
+    private final Command takeWords;
     private final Command addTable;
     private final Command sheet;
     private final Command undo;
@@ -83,6 +86,7 @@ final class DeskActions {
         facts = always("do.facts", this::editFacts).menuKey("I");
         drawing = always("do.drawing", () -> taking.chooseDrawing(Optional.empty()));
         takeIn = always("do.take-in", taking::choosePhotos).menuKey("T");
+        takeWords = always("do.take-words", taking::chooseWords);
         addTable = always("do.add-table", taking::chooseTable).menuKey("shift T");
         sheet = always("do.sheet", () -> visit().ifPresent(visit -> new TakeAlong(parts, visit).make()))
                 .menuKey("shift S");
@@ -155,7 +159,7 @@ final class DeskActions {
     void visitChanged() {
         Optional<OpenVisit> visit = visit();
         boolean editable = visit.map(OpenVisit::isEditable).orElse(false);
-        Set.of(facts, drawing, takeIn, addTable).forEach(command -> command.setEnabled(editable));
+        Set.of(facts, drawing, takeIn, takeWords, addTable).forEach(command -> command.setEnabled(editable));
         closeVisit.setEnabled(visit.isPresent());
         sheet.setEnabled(visit.isPresent());
         hideDiagram.setEnabled(visit.isPresent());
@@ -229,6 +233,12 @@ final class DeskActions {
         visitChanged();
     }
 
+    /** Another language of the window from the next start on. */
+    void speak(Optional<Language> language) {
+        parts.settings().change(s -> s.withLanguage(language));
+        window.say(Texts.load(settings().language(Locale.getDefault())).get("menu.language.next"));
+    }
+
     private void text(int steps) {
         see(s -> s.withTextPercent(s.sight().textPercent() + steps * Sight.STEP_PERCENT));
     }
@@ -288,6 +298,10 @@ final class DeskActions {
 
     Command takeIn() {
         return takeIn;
+    }
+
+    Command takeWords() {
+        return takeWords;
     }
 
     Command addTable() {

@@ -43,6 +43,10 @@ final class DeskTaking {
         take(choose("do.take-in", JFileChooser.FILES_AND_DIRECTORIES, true));
     }
 
+    void chooseWords() {
+        take(choose("do.take-words", JFileChooser.FILES_AND_DIRECTORIES, true));
+    }
+
     void chooseTable() {
         take(choose("do.add-table", JFileChooser.FILES_ONLY, true));
     }

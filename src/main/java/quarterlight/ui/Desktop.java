@@ -98,6 +98,7 @@ public final class Desktop {
             Optional<VisitReading> visit,
             CountDownLatch closed,
             Consumer<MainWindow> then) {
+        ready.language().inHandUntilClosed();
         Texts texts = Texts.load();
         MainFrame frame = new MainFrame(texts, closed::countDown);
         ProgressLine progress = new ProgressLine(texts);

@@ -7,20 +7,25 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.FutureTask;
 import javax.swing.SwingUtilities;
 import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.language.Language;
 import quarterlight.store.VisitOpening;
 import quarterlight.task.Threads;
 import quarterlight.ui.kit.SettingsFile;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Sight;
 import quarterlight.ui.kit.look.Typeface;
+import quarterlight.ui.start.WindowLanguage;
 
 /**
  * What the window needs whatever visit it shows: settings, typeface, look, and the library of the database. It can be made ready while the call is
  * still being read.
  */
 public final class DesktopPreloader {
-    /** @param writer runs the writing of the settings; whoever takes it shuts it down */
-    record Ready(SettingsFile settings, ExecutorService writer, TextMeasure measure) {}
+    /**
+     * @param writer runs the writing of the settings; whoever takes it shuts it down
+     * @param language in which the window speaks
+     */
+    record Ready(SettingsFile settings, ExecutorService writer, TextMeasure measure, Language language) {}
 
     private final FutureTask<Ready> work;
 
@@ -58,12 +63,13 @@ public final class DesktopPreloader {
     }
 
     private static Ready ready(Path settingsFolder) {
-        TextMeasure measure = TextMeasure.bundled();
-        Typeface.register(measure);
         ExecutorService writer = Threads.inOrder("quarterlight-settings");
         SettingsFile settings = SettingsFile.read(settingsFolder.resolve("settings.properties"), writer);
+        Language language = WindowLanguage.take(settings.settings());
+        TextMeasure measure = TextMeasure.bundled();
+        Typeface.register(measure);
         Sight sight = settings.settings().sight();
         SwingUtilities.invokeLater(() -> Look.install(sight));
-        return new Ready(settings, writer, measure);
+        return new Ready(settings, writer, measure, language);
     }
 }

@@ -1,6 +1,7 @@
 package quarterlight.ui;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import javax.swing.JCheckBoxMenuItem;
@@ -11,6 +12,7 @@ import javax.swing.JRadioButtonMenuItem;
 import javax.swing.SwingUtilities;
 import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
+import quarterlight.language.Language;
 import quarterlight.ui.diagram.Layer;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Settings;
@@ -151,6 +153,23 @@ final class MainMenu extends JMenuBar {
         menu.add(actions.brightness());
         menu.add(choice("do.contrast", actions.settings().sight().contrast(), on -> s -> s.withContrast(on)));
         menu.add(choice("do.still", actions.settings().sight().still(), on -> s -> s.withStill(on)));
+        menu.addSeparator();
+        menu.add(languages());
+    }
+
+    /** Languages by their own names: whoever cannot read the window has to find theirs. */
+    private JMenu languages() {
+        JMenu menu = new JMenu(texts.get("menu.language"));
+        Optional<Language> chosen = actions.settings().chosenLanguage();
+        menu.add(language(texts.get("menu.language.system"), Optional.empty(), chosen));
+        Language.offered().forEach(one -> menu.add(language(one.ownName(), Optional.of(one), chosen)));
+        return menu;
+    }
+
+    private JRadioButtonMenuItem language(String name, Optional<Language> language, Optional<Language> chosen) {
+        JRadioButtonMenuItem item = new JRadioButtonMenuItem(name, language.equals(chosen));
+        item.addActionListener(e -> actions.speak(language));
+        return item;
     }
 
     private JMenu textSizes() {

@@ -15,6 +15,7 @@ import quarterlight.ui.dialog.FileDrop;
 import quarterlight.ui.dialog.MainFrame;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.TypedText;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.VisitOpener;
 import quarterlight.ui.kit.visit.VisitReading;
@@ -124,10 +125,19 @@ final class MainWindow {
         leaveThen(() -> door.open(folder, this::opened));
     }
 
-    /** The same for a visit that was chosen in another window. */
-    void openInFront(Path folder) {
+    /** Comes to the front with a visit that was chosen in another window, at a row if one was found; the visit at hand stays open if it is that one. */
+    void openInFront(Path folder, Optional<Subject.OfRow> row) {
         frame.toFront();
-        open(folder);
+        Optional<VisitPanel> same =
+                bench.filter(one -> one.visit().folder().toAbsolutePath().equals(folder));
+        if (same.isPresent()) {
+            row.map(same.get()::show).ifPresent(this::say);
+        } else {
+            leaveThen(() -> door.open(folder, visit -> {
+                opened(visit);
+                bench.ifPresent(fresh -> row.map(fresh::show).ifPresent(this::say));
+            }));
+        }
     }
 
     /** Opens a visit that is being read already; for a window that has shown nothing yet. */
@@ -145,7 +155,7 @@ final class MainWindow {
     private void opened(OpenVisit visit) {
         parts.settings().change(settings -> settings.withRecent(visit.folder()));
         visit.afterPainting(() -> remember(visit));
-        VisitPanel fresh = new VisitPanel(parts, visit, actions, progress::hint);
+        VisitPanel fresh = new VisitPanel(parts, visit, actions, progress);
         bench = Optional.of(fresh);
         frame.titled(visit.visit().facts().car().name());
         visit.onVisit(() -> {

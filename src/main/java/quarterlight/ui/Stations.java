@@ -17,10 +17,16 @@ import quarterlight.ui.words.WordsScreen;
 final class Stations {
     private Stations() {}
 
-    static StationScreen screen(Station station, UiContext parts, OpenVisit visit, Command... beforePhotos) {
+    /**
+     * A screen of a station.
+     *
+     * @param beforePhotos what can be done where a visit has no photos yet
+     */
+    static StationScreen screen(
+            Station station, UiContext parts, OpenVisit visit, Command takeWords, Command... beforePhotos) {
         return switch (station) {
             case PHOTOS -> new PhotosScreen(parts, visit, beforePhotos);
-            case WORDS -> new WordsScreen(parts, visit);
+            case WORDS -> new WordsScreen(parts, visit, takeWords);
             case PAGES -> new PagesScreen(parts, visit);
             case GAUGE -> new GaugeScreen(parts, visit);
             case MARKS -> new MarksScreen(parts, visit);

@@ -18,13 +18,10 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -32,8 +29,10 @@ import javax.swing.SwingUtilities;
 import quarterlight.ui.diagram.CarAndPhoto;
 import quarterlight.ui.diagram.DiagramSide;
 import quarterlight.ui.diagram.Layer;
+import quarterlight.ui.doubt.DoubtWalk;
 import quarterlight.ui.doubt.Doubts;
 import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.DeferredTask;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.beside.PhotoBeside;
 import quarterlight.ui.kit.beside.PictureKeys;
@@ -47,6 +46,7 @@ import quarterlight.ui.kit.visit.Doubt;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
+import quarterlight.ui.kit.widget.ProgressLine;
 import quarterlight.ui.lens.EvidenceLens;
 
 /** One visit in the window: the rail, the diagram, and what the station in front puts beside it. Event thread only. */
@@ -73,23 +73,28 @@ final class VisitPanel extends JPanel {
     private final ShareSplit split;
     private final transient EvidenceLens lens;
     private Station station;
-    private transient Optional<Doubt> doubt = Optional.empty();
-    private final transient Set<Doubt> leftAsIs = new HashSet<>();
+    private final transient DoubtWalk walk;
+    private final transient DeferredTask correction = new DeferredTask(this::correctDoubt);
+    private final ProgressLine foot;
 
-    VisitPanel(UiContext parts, OpenVisit visit, DeskActions actions, Consumer<String> foot) {
+    VisitPanel(UiContext parts, OpenVisit visit, DeskActions actions, ProgressLine foot) {
         super(new BorderLayout());
         this.parts = parts;
         this.actions = actions;
         this.visit = visit;
         this.station = Station.PHOTOS;
+        this.foot = foot;
+        walk = new DoubtWalk(parts.texts());
         rail = new Rail(parts.texts(), this::show);
-        diagram = new DiagramSide(parts, visit, this::front, foot);
+        diagram = new DiagramSide(parts, visit, this::front, foot::hint);
         int permille = parts.settings().settings().number(DIVIDER, USUAL_SHARE);
         photo = new PhotoBeside(parts.texts(), visit);
         left = new CarAndPhoto(parts.settings(), photo, diagram, this::layOut);
         pictureKeys = new PictureKeys(parts.texts(), this::picture, photo, left::isPhotoShown);
         split = new ShareSplit(left, sides, Math.min(900, Math.max(100, permille)) / 1000.0);
         visit.onStep(this::reveal);
+        visit.onVisit(this::follow);
+        visit.onFindings(this::follow);
         lens = new EvidenceLens(parts, visit, () -> SwingUtilities.getWindowAncestor(this), this::reveal);
         add(railWithRoom(), BorderLayout.WEST);
         add(split, BorderLayout.CENTER);
@@ -145,7 +150,7 @@ final class VisitPanel extends JPanel {
     private StationScreen screen(Station wanted) {
         StationScreen known = screens.get(wanted);
         if (known == null) {
-            known = Stations.screen(wanted, parts, visit, actions.takeIn(), actions.sheet());
+            known = Stations.screen(wanted, parts, visit, actions.takeWords(), actions.takeIn(), actions.sheet());
             screens.put(wanted, known);
             sides.add(Roomy.around(known.side(), SIDE_WIDTH, SIDE_HEIGHT), wanted.name());
             visit.tellAll();
@@ -188,36 +193,43 @@ final class VisitPanel extends JPanel {
         List<Doubt> open = new ArrayList<>(screen(Station.PHOTOS).doubts());
         open.addAll(Doubts.of(parts.texts(), visit::label, visit.visit(), visit.findings(), visit.coverage()));
         open.addAll(screen(Station.PAGES).doubts());
-        open.removeAll(leftAsIs);
         return open;
     }
 
     /** Leaves the doubt in hand as it is for this sitting, and goes to the next. */
     String leaveDoubt() {
-        List<Doubt> open = doubts();
-        Optional<Doubt> done = doubt;
-        Optional<Doubt> next = Doubts.after(open, done);
-        done.ifPresent(leftAsIs::add);
-        doubt = next.filter(one -> !done.equals(next));
-        return showDoubt(doubts());
+        walk.leave(doubts());
+        return showDoubt();
     }
 
     /** Goes to the next thing that is open, and says what it is and how many there are. */
     String nextDoubt() {
-        List<Doubt> doubts = doubts();
-        doubt = Doubts.after(doubts, doubt);
-        return showDoubt(doubts);
+        walk.next(doubts());
+        return showDoubt();
     }
 
-    private String showDoubt(List<Doubt> doubts) {
-        doubt.ifPresent(one -> {
+    private String showDoubt() {
+        walk.inHand().ifPresent(one -> {
             if (one.station() != station) {
                 show(one.station());
             }
             reveal(one.station(), one.where());
             one.gap().ifPresent(screen(one.station())::reveal);
+            screen(one.station()).revealed().requestFocusInWindow();
         });
-        return Doubts.said(parts.texts(), doubts, doubt, visit.findings().isPresent());
+        return walk.say(visit.findings().isPresent());
+    }
+
+    private void follow() {
+        if (walk.inHand().isPresent()) {
+            correction.ask();
+        }
+    }
+
+    /** What the foot says of the doubt in hand is told anew when that was settled, or when fewer or more are open. */
+    private void correctDoubt() {
+        walk.follow(doubts(), visit.findings().isPresent())
+                .ifPresent(told -> foot.sayInstead(told.before(), told.now()));
     }
 
     /** Shows what the row or zone in hand rests on; says what to choose if nothing is. */
@@ -231,6 +243,13 @@ final class VisitPanel extends JPanel {
         return subject.isEmpty()
                 ? parts.texts().get("lens.choose")
                 : visit.findings().isEmpty() ? parts.texts().get("working.out") : " ";
+    }
+
+    /** Goes to a row that was found in another window; says so if the visit holds it no more. */
+    String show(Subject.OfRow row) {
+        Optional<ChangedRows> place = ChangedRows.of(row, visit.visit());
+        place.ifPresent(this::reveal);
+        return place.isPresent() ? " " : parts.texts().get("library.row.gone");
     }
 
     /** Goes where undo or redo acted. */

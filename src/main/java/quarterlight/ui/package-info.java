@@ -3,6 +3,6 @@
  * <p>Uses {@link quarterlight.edit}; one screen per package below, each a model, a panel and its actions; {@code ui.kit} and
  * {@code ui.diagram} serve all screens. Read {@code MainWindow} first.
  *
- * <p>Decided in docs/decisions: 0095, 0118.
+ * <p>Decided in docs/decisions: 0095, 0118, 0285.
  */
 package quarterlight.ui;

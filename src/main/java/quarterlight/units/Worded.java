@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import quarterlight.language.Sentences;
 
 /**
  * A closed alternative (an enum) that has a word of its own in files, commands and the database.
@@ -15,6 +16,12 @@ public interface Worded {
 
     default String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The word as people read it in the language in hand; files, commands and the database have {@link #word}. */
+    default String said() {
+        String type = ((Enum<?>) this).getDeclaringClass().getSimpleName().toLowerCase(Locale.ROOT);
+        return Sentences.sayOr("words." + type + "." + word().replace(' ', '-'), word());
     }
 
     /** The constant whose word is {@code word} (case and outer blanks ignored), or empty. */

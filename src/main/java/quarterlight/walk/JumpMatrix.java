@@ -24,47 +24,105 @@ final class JumpMatrix {
     private final double[][] turned;
 
     /**
-     * @param zones the zones in their order
-     * @param nextDoor zones next to each zone; zones not in {@code zones} are left out
-     * @param kin which zones are of a kind
-     * @param moves shares of the moves that do not go next door
+     * Where a step from each zone can go, the same for all ideas of where moves go. Immutable.
+     *
+     * @param popular how often each zone is photographed, as shares
+     * @param near shares of the zones next door; a row is empty where there are none
+     * @param mirror the same place on the other side, likewise
+     * @param kind zones of the same kind, likewise
      */
-    JumpMatrix(
-            List<ZoneId> zones,
-            Map<ZoneId, Set<ZoneId>> nextDoor,
-            ZoneKin kin,
-            WalkHabits habits,
-            WalkModel.Moves moves,
-            WalkModel model) {
-        int n = zones.size();
-        Map<ZoneId, Integer> index = new HashMap<>();
-        for (int i = 0; i < n; i++) {
-            index.put(zones.get(i), i);
-        }
-        double[] popular = new double[n];
-        double all = 0;
-        for (int i = 0; i < n; i++) {
-            popular[i] = 1 + habits.stops().getOrDefault(zones.get(i), 0);
-            all += popular[i];
-        }
-        double[][] step = new double[n][n];
-        for (int i = 0; i < n; i++) {
-            double[] near = near(i, zones, nextDoor, habits, index, model);
-            double[] mirror = mirror(zones.get(i), kin, index);
-            double[] kind = kind(zones.get(i), kin, nextDoor, index);
-            double toMirror = mirror.length == 0 ? 0 : moves.mirror();
-            double toKind = kind.length == 0 ? 0 : moves.kind();
-            double toNear = near.length == 0 ? 0 : 1 - moves.anyZone() - toMirror - toKind;
-            double toAny = 1 - toMirror - toKind - toNear;
-            for (int j = 0; j < n; j++) {
-                step[i][j] = toAny * popular[j] / all
-                        + (toNear > 0 ? toNear * near[j] : 0)
-                        + (toMirror > 0 ? toMirror * mirror[j] : 0)
-                        + (toKind > 0 ? toKind * kind[j] : 0);
+    @SuppressWarnings("ArrayRecordComponent")
+    record Ways(double[] popular, double[][] near, double[][] mirror, double[][] kind) {
+        /**
+         * @param zones the zones in their order
+         * @param nextDoor zones next to each zone; zones not in {@code zones} are left out
+         * @param kin which zones are of a kind
+         */
+        static Ways of(
+                List<ZoneId> zones,
+                Map<ZoneId, Set<ZoneId>> nextDoor,
+                ZoneKin kin,
+                WalkHabits habits,
+                WalkModel model) {
+            int n = zones.size();
+            Map<ZoneId, Integer> index = new HashMap<>();
+            for (int i = 0; i < n; i++) {
+                index.put(zones.get(i), i);
             }
+            double[] popular = zones.stream()
+                    .mapToDouble(zone -> 1 + habits.stops().getOrDefault(zone, 0))
+                    .toArray();
+            double all = Arrays.stream(popular).sum();
+            double[][] near = new double[n][];
+            double[][] mirror = new double[n][];
+            double[][] kind = new double[n][];
+            for (int i = 0; i < n; i++) {
+                popular[i] /= all;
+                near[i] = JumpMatrix.near(i, zones, nextDoor, habits, index, model);
+                mirror[i] = JumpMatrix.mirror(zones.get(i), kin, index);
+                kind[i] = JumpMatrix.kind(zones.get(i), kin, nextDoor, index);
+            }
+            return new Ways(popular, near, mirror, kind);
         }
-        chance = withPassedOver(step, moves.passedOver());
+    }
+
+    /** @param moves shares of the moves that do not go next door */
+    JumpMatrix(Ways ways, WalkModel.Moves moves) {
+        int n = ways.popular().length;
+        double[] any = new double[n];
+        double[][] known = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            double toMirror = ways.mirror()[i].length == 0 ? 0 : moves.mirror();
+            double toKind = ways.kind()[i].length == 0 ? 0 : moves.kind();
+            double toNear = ways.near()[i].length == 0 ? 0 : 1 - moves.anyZone() - toMirror - toKind;
+            any[i] = 1 - toMirror - toKind - toNear;
+            add(toNear, ways.near()[i], known[i]);
+            add(toMirror, ways.mirror()[i], known[i]);
+            add(toKind, ways.kind()[i], known[i]);
+        }
+        chance = withPassedOver(new Step(ways.popular(), any, known), moves.passedOver());
         turned = turned(chance);
+    }
+
+    private static void add(double share, double[] row, double[] sum) {
+        for (int j = 0; share > 0 && j < sum.length; j++) {
+            sum[j] += share * row[j];
+        }
+    }
+
+    /**
+     * One step: to any zone as often as it is photographed, else to few known ones. Kept apart, as the few make products cheap.
+     *
+     * @param any share of the steps from each zone that go to any
+     */
+    @SuppressWarnings("ArrayRecordComponent")
+    private record Step(double[] popular, double[] any, double[][] known) {
+        /** This step, and then those. */
+        double[][] then(double[][] later) {
+            int n = popular.length;
+            double[] fromAny = new double[n];
+            for (int k = 0; k < n; k++) {
+                add(popular[k], later[k], fromAny);
+            }
+            double[][] out = new double[n][n];
+            for (int i = 0; i < n; i++) {
+                add(any[i], fromAny, out[i]);
+                for (int k = 0; k < n; k++) {
+                    add(known[i][k], later[k], out[i]);
+                }
+            }
+            return out;
+        }
+
+        double[][] rows() {
+            int n = popular.length;
+            double[][] rows = new double[n][n];
+            for (int i = 0; i < n; i++) {
+                add(any[i], popular, rows[i]);
+                add(1, known[i], rows[i]);
+            }
+            return rows;
+        }
     }
 
     /** Shares of the zones next door and of those the habits know; empty if there are none. */
@@ -144,33 +202,17 @@ final class JumpMatrix {
     }
 
     /** One step and, for zones passed over without a photo, two, three and four: each the share less likely than the one before. */
-    private static double[][] withPassedOver(double[][] step, double share) {
-        int n = step.length;
-        double[][] steps = step;
+    private static double[][] withPassedOver(Step step, double share) {
+        double[][] steps = step.rows();
+        int n = steps.length;
         double[][] out = new double[n][n];
         double weight = 1 - share;
         for (int length = 1; length <= LONGEST_STEP; length++) {
             for (int i = 0; i < n; i++) {
-                for (int j = 0; j < n; j++) {
-                    out[i][j] += weight * steps[i][j];
-                }
+                add(weight, steps[i], out[i]);
             }
             weight *= length + 1 == LONGEST_STEP ? share / (1 - share) : share;
-            steps = length < LONGEST_STEP ? product(steps, step) : steps;
-        }
-        return out;
-    }
-
-    private static double[][] product(double[][] a, double[][] b) {
-        int n = a.length;
-        double[][] out = new double[n][n];
-        for (int i = 0; i < n; i++) {
-            for (int k = 0; k < n; k++) {
-                double x = a[i][k];
-                for (int j = 0; j < n; j++) {
-                    out[i][j] += x * b[k][j];
-                }
-            }
+            steps = length < LONGEST_STEP ? step.then(steps) : steps;
         }
         return out;
     }

@@ -46,8 +46,8 @@ public final class WalkLine {
     private final double[] nothingSeen;
     private final SaidPlaces said;
     private final Hypotheses hypotheses;
-    /** True where no earlier visit is known: what is said is then brought to what is so. */
-    private final boolean calibrates;
+    /** True where no earlier visit is known. */
+    private final boolean isNew;
 
     WalkLine(
             List<ZoneId> zones,
@@ -78,7 +78,7 @@ public final class WalkLine {
             pinnedAt.add(zonesOf(moments.get(t)));
             pinnedAt.get(t).forEach(zone -> pinnedZones.merge(zone, 1, Integer::sum));
         }
-        calibrates = gaps.total() < model.habitGaps();
+        isNew = gaps.total() < model.habitGaps();
         hypotheses = new Hypotheses(
                 moments.isEmpty() ? List.of() : jumps,
                 moments.isEmpty() ? List.of() : GapReadings.of(gapsSeconds(), gaps, model.habitGaps()),
@@ -153,13 +153,15 @@ public final class WalkLine {
     double[] grounds(PhotoId photo) {
         double[] weights = hypotheses.weights();
         int t = momentOf.get(photo);
-        return Calibration.grounds(asRead(t, weights).get(0).p(), hypotheses.traits(weights), talk(t));
+        double said = asRead(t, weights).get(0).p();
+        WalkTraits walk = hypotheses.traits(weights);
+        return isNew ? Calibration.grounds(said, walk, talk(t)) : Calibration.groundsOfKnown(said, walk, talk(t));
     }
 
     private List<Suggestion> at(int t, double[] weights, WalkTraits walk) {
         List<Suggestion> best = asRead(t, weights);
-        if (!calibrates) {
-            return best;
+        if (!isNew) {
+            return Calibration.calibratedOfKnown(best, walk, talk(t));
         }
         List<Suggestion> calibrated =
                 said.isEmpty() ? Calibration.calibrated(best, walk) : Calibration.calibrated(best, walk, talk(t));

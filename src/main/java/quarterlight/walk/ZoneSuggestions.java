@@ -70,9 +70,8 @@ public final class ZoneSuggestions {
         this.model = Objects.requireNonNull(model, "model");
         this.kin = Objects.requireNonNull(kin, "kin");
         gaps = habits.gaps();
-        jumps = model.moves().stream()
-                .map(moves -> new JumpMatrix(this.zones, nextDoor, kin, habits, moves, model))
-                .toList();
+        JumpMatrix.Ways ways = JumpMatrix.Ways.of(this.zones, nextDoor, kin, habits, model);
+        jumps = model.moves().stream().map(moves -> new JumpMatrix(ways, moves)).toList();
         usual = UsualWalk.of(List.of());
     }
 

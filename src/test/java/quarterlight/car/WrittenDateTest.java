@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterlight.language.Language;
 
 class WrittenDateTest {
     @ParameterizedTest
@@ -24,6 +25,12 @@ class WrittenDateTest {
                 "6/14/2025 | 2025-06-14",
                 "14.6.2025 | 2025-06-14",
                 "14/06/2025 | 2025-06-14",
+                "14. Juni 2025 | 2025-06-14",
+                "M\u00e4rz 1971 | 1971-03",
+                "Maerz 1971 | 1971-03",
+                "Dez. 1968 | 1968-12",
+                "Okt 1968 | 1968-10",
+                "1. Mai 1970 | 1970-05-01",
                 "5/5/2025 | 2025-05-05",
                 "3/1971 | 1971-03",
                 "2025/6/14 | 2025-06-14",
@@ -55,5 +62,18 @@ class WrittenDateTest {
             })
     void whatIsNoDateOrCouldBeTwoIsNone(String typed) {
         assertThat(WrittenDate.parse(typed)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"3.4.2025, 2025-04-03", "14.06.2025, 2025-06-14", "3. 4. 2025, 2025-04-03"})
+    void withGermanInHandTheDayStandsBeforeTheFirstPoint(String typed, String date) throws Exception {
+        assertThat(Language.GERMAN.during(() -> WrittenDate.parse(typed).map(PartialDate::text)))
+                .contains(date);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"3/4/2025", "3-4-2025", "3.13.2025", "31.6.2025"})
+    void germanGuessesNothingElse(String typed) throws Exception {
+        assertThat(Language.GERMAN.during(() -> WrittenDate.parse(typed))).isEmpty();
     }
 }

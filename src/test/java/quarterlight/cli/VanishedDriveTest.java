@@ -16,7 +16,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
 import quarterlight.store.VisitStore;
+import quarterlight.store.problem.EditFailed;
+import quarterlight.store.problem.VisitUnreadable;
 import quarterlight.store.problem.VisitUnwritable;
 import quarterlight.visit.row.RecordKind;
 
@@ -124,6 +128,38 @@ class VanishedDriveTest {
             assertThat(store.read().pins()).hasSameSizeAs(pins);
         }
         assertThat(bench.state(visit.toString())).contains("Undo take one away");
+    }
+
+    /** What SQLite says once a drive was pulled whose folder the system still knows: first that the disk fails, then that the file is none of its own. */
+    @Test
+    void aFileOnADiskThatFailedIsNotCalledDamaged() throws Exception {
+        try (VisitStore store = VisitStore.openForEditing(visit, Clock.system(ZoneId.of("UTC")))) {
+            assertThatThrownBy(() -> asked(store, SQLiteErrorCode.SQLITE_NOTADB))
+                    .as("on a disk that answers")
+                    .hasMessageContaining("damaged");
+            assertThatThrownBy(() -> edited(store, SQLiteErrorCode.SQLITE_IOERR_WRITE))
+                    .hasMessageContainingAll("does not answer", "drive was taken away", "Do this step again");
+            assertThatThrownBy(() -> asked(store, SQLiteErrorCode.SQLITE_NOTADB))
+                    .isInstanceOf(VisitUnreadable.class)
+                    .hasMessageContainingAll("does not answer", visit.toString())
+                    .hasMessageNotContaining("damaged");
+            assertThatThrownBy(() -> edited(store, SQLiteErrorCode.SQLITE_CORRUPT))
+                    .hasMessageContaining("does not answer");
+            assertThatThrownBy(() -> edited(store, SQLiteErrorCode.SQLITE_FULL)).hasMessageContaining("full");
+            store.change("it is back", tx -> {});
+        }
+    }
+
+    private static void asked(VisitStore store, SQLiteErrorCode said) throws VisitUnreadable {
+        store.query(connection -> {
+            throw new SQLiteException(said.message, said);
+        });
+    }
+
+    private static void edited(VisitStore store, SQLiteErrorCode said) throws VisitUnwritable {
+        store.change("x", tx -> {
+            throw new EditFailed(new SQLiteException(said.message, said));
+        });
     }
 
     @Test

@@ -177,6 +177,41 @@ class MarksReportTest {
         assertThat(unknown.why()).contains("'no-such'");
     }
 
+    @Test
+    void aMarkIsReadByTheFormThatOtherMarksOfTheVisitBear() {
+        MarkTeller visit = MarkTeller.built("1971-03")
+                .mark("Alternator", MarkKind.STAMP, "045K1")
+                .mark("Starter", MarkKind.STAMP, "045K3")
+                .mark("Generator", MarkKind.STAMP, "045X1")
+                .mark("Pump", MarkKind.TAG, "4TL");
+        assertThat(verdicts(visit.report()))
+                .as("no mark bears a form")
+                .containsExactly(Verdict.MALFORMED, Verdict.MALFORMED, Verdict.MALFORMED, Verdict.NOT_APPLICABLE);
+
+        MarksReport report = visit.pattern("Engine block", "049K1", "{ddd}K{y}").report();
+        assertThat(verdicts(report))
+                .containsExactly(
+                        Verdict.FITS, Verdict.TOO_LATE, Verdict.MALFORMED, Verdict.NOT_APPLICABLE, Verdict.FITS);
+        JudgedMark alternator = report.marks().get(0);
+        assertThat(alternator.candidates().get(0).from()).isEqualTo(LocalDate.of(1971, 2, 14));
+        assertThat(alternator.why()).contains("{ddd}K{y}", "other marks of this visit");
+        assertThat(alternator.decoded()).anyMatch(said -> said.startsWith("By chance alone"));
+        assertThat(report.marks().get(4).why()).as("its own").doesNotContain("other marks");
+    }
+
+    @Test
+    void aFormWithoutAYearOrThatIsNoneIsNoneForOthers() {
+        MarkTeller visit = MarkTeller.built("1971-03")
+                .mark("Pump", MarkKind.CASTING, "7Z12")
+                .pattern("Block", "3Z14", "{m}Z{dd}")
+                .pattern("Head", "7Z12", "{zz}Z{y}");
+        assertThat(visit.report().marks().get(0).verdict()).isEqualTo(Verdict.MALFORMED);
+    }
+
+    private static List<Verdict> verdicts(MarksReport report) {
+        return report.marks().stream().map(JudgedMark::verdict).toList();
+    }
+
     @ParameterizedTest(name = "{0} on a car of {1}: {2}")
     @CsvSource({
         "1M8GDM9AXKP042788, 1989, fits",

@@ -19,38 +19,38 @@ class WholeSentencesTest {
     @Test
     void elseAsManyWholeSentencesAsHaveRoom() {
         assertThat(WholeSentences.of(AXLE, AXLE.length() - 1))
-                .isEqualTo("Rear axle, 294K9: unusually early. " + WholeSentences.MORE);
-        assertThat(WholeSentences.of("One. Two. Three.", 9)).isEqualTo("One. Two. " + WholeSentences.MORE);
-        assertThat(WholeSentences.of("One. Two. Three.", 8)).isEqualTo("One. " + WholeSentences.MORE);
+                .isEqualTo("Rear axle, 294K9: unusually early. " + WholeSentences.more());
+        assertThat(WholeSentences.of("One. Two. Three.", 9)).isEqualTo("One. Two. " + WholeSentences.more());
+        assertThat(WholeSentences.of("One. Two. Three.", 8)).isEqualTo("One. " + WholeSentences.more());
     }
 
     @Test
     void aSentenceLittleTooLongIsWholeAndALongerOneEndsWithAClause() {
         String text = "Thick new coating over scale; what is under it was not established";
         assertThat(WholeSentences.of(text, 44)).isEqualTo(text);
-        assertThat(WholeSentences.of(text, 43)).isEqualTo("Thick new coating over scale. " + WholeSentences.MORE);
-        assertThat(WholeSentences.of(text + ". And more.", 45)).isEqualTo(text + ". " + WholeSentences.MORE);
+        assertThat(WholeSentences.of(text, 43)).isEqualTo("Thick new coating over scale. " + WholeSentences.more());
+        assertThat(WholeSentences.of(text + ". And more.", 45)).isEqualTo(text + ". " + WholeSentences.more());
     }
 
     @Test
     void whatCannotBeMadeShorterIsOnlySaidToBeThere() {
-        assertThat(WholeSentences.of("W".repeat(400), 200)).isEqualTo(WholeSentences.ALL);
-        assertThat(WholeSentences.of("no; " + "and ".repeat(100), 60)).isEqualTo(WholeSentences.ALL);
+        assertThat(WholeSentences.of("W".repeat(400), 200)).isEqualTo(WholeSentences.all());
+        assertThat(WholeSentences.of("no; " + "and ".repeat(100), 60)).isEqualTo(WholeSentences.all());
     }
 
     @Test
     void anAbbreviationDoesNotEndASentence() {
         assertThat(WholeSentences.of("Tag No. 12 is bent. The rest of it was not read at all by anyone.", 30))
-                .isEqualTo("Tag No. 12 is bent. " + WholeSentences.MORE);
+                .isEqualTo("Tag No. 12 is bent. " + WholeSentences.more());
         assertThat(WholeSentences.of("Tag No. 12 is bent. The rest of it was not read at all by anyone.", 12))
-                .isEqualTo(WholeSentences.ALL);
+                .isEqualTo(WholeSentences.all());
     }
 
     @Test
     void sentencesOfOtherScriptsAreWholeToo() {
         assertThat(WholeSentences.of(
                         "\u5857\u819c\u304c\u539a\u3044\u3002\u88dc\u4fee\u306e\u8de1\u304c\u3042\u308b\u3002", 8))
-                .isEqualTo("\u5857\u819c\u304c\u539a\u3044\u3002 " + WholeSentences.MORE);
+                .isEqualTo("\u5857\u819c\u304c\u539a\u3044\u3002 " + WholeSentences.more());
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
+import javax.swing.JTable;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneId;
@@ -104,6 +105,14 @@ class FinishRobotTest extends DeskRobot {
         robot.waitForIdle();
     }
 
+    /** The zone of the gap whose row is chosen. */
+    private Optional<String> chosenGap() {
+        JTable gaps = robot.finder().findByName("gaps", JTable.class);
+        return GuiActionRunner.execute(() -> Optional.of(gaps.getSelectedRow())
+                .filter(row -> row >= 0)
+                .map(row -> String.valueOf(gaps.getValueAt(row, 0))));
+    }
+
     private boolean isShown(String name) {
         return !robot.finder()
                 .findAll(c -> name.equals(c.getName()) && c.isShowing())
@@ -127,13 +136,28 @@ class FinishRobotTest extends DeskRobot {
         robot.pressAndReleaseKeys(KeyEvent.VK_DELETE);
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
         until("it is set aside", () -> held().photos().get(0).setAside().isPresent());
+        until(
+                "the foot says that it is settled, and no longer that it is open",
+                () -> foot().contains("Settled") && foot().contains(unpinned));
         List<String> sentences = new ArrayList<>();
         List<String> places = new ArrayList<>();
         int all = Integer.MAX_VALUE;
+        int gapsInHand = 0;
         for (int i = 0; i < Math.min(all, MOST); i++) {
             next();
             all = Integer.parseInt(said().group(1));
             sentences.add(said().group(2));
+            if (isShown("gaps")) {
+                gapsInHand++;
+                assertThat(chosenGap())
+                        .as("the row of the gap")
+                        .isPresent()
+                        .get()
+                        .isEqualTo(said().group(2).split(":")[0]);
+                until(
+                        "the keyboard is in the list of gaps",
+                        () -> robot.finder().findByName("gaps").isFocusOwner());
+            }
             Stream.of("photos-sheet", "gauge-entry", "marks", "statements", "claims", "pages-make")
                     .filter(this::isShown)
                     .forEach(places::add);
@@ -146,6 +170,7 @@ class FinishRobotTest extends DeskRobot {
                         TEXTS.get("doubt.statement", "dented at the front"),
                         TEXTS.get("doubt.claim", "one owner"))
                 .anyMatch(one -> one.startsWith("Engine block"));
+        assertThat(gapsInHand).as("gaps that were shown").isPositive();
         assertThat(places).contains("gauge-entry", "marks", "statements", "claims");
 
         robot.pressKey(KeyEvent.VK_SHIFT);

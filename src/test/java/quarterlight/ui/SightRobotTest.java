@@ -160,13 +160,13 @@ class SightRobotTest extends DeskRobot {
         until("the field that finds zones and all its rows are in sight", () -> isWhole("photos-finder"));
     }
 
-    /** Whether what stands around a field is in sight from its left edge on, from top to bottom. */
+    /** Whether what stands around a field is in sight, all of it. */
     private boolean isWhole(String name) {
         return GuiActionRunner.execute(() -> {
             JComponent around =
                     (JComponent) robot.finder().findByName(name, true).getParent();
             Rectangle seen = around.getVisibleRect();
-            return seen.x == 0 && seen.height == around.getHeight() && seen.height > 0;
+            return seen.equals(new Rectangle(around.getSize())) && seen.height > 0;
         });
     }
 

@@ -1,6 +1,7 @@
 package quarterlight.walk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -202,5 +203,152 @@ class ReadingPlacesTest {
         photo(START, new ZoneId("engine"));
         reading(START.plusSeconds(5), PANELS.get(0));
         assertThat(places()).isEmpty();
+    }
+
+    /** The rule of docs/methods/thickness.md: e to the minus gap over 60 s; an end counts two standard errors, what no photo shows a tenth. */
+    @ParameterizedTest
+    @CsvSource({"30", "0", "120", "600"})
+    void onePhotoBeforeWeighsByItsGapAgainstElsewhere(double gap) {
+        photo(START, PANELS.get(0));
+        reading(START.plusSeconds((long) gap), PANELS.get(0));
+        double said = 1 / (1 + Math.exp(-2)) * Math.exp(-gap / 60);
+        assertThat(places().get(0).share()).isCloseTo(said / (said + 0.1 * (1 - said)), within(1e-9));
+        assertThat(places().get(0).away()).isEqualTo(Duration.ofSeconds((long) gap));
+    }
+
+    @Test
+    void onePhotoAfterWeighsTheSame() {
+        reading(START, PANELS.get(0));
+        photo(START.plusSeconds(30), PANELS.get(0));
+        double said = 1 / (1 + Math.exp(-2)) * Math.exp(-0.5);
+        assertThat(places().get(0).share()).isCloseTo(said / (said + 0.1 * (1 - said)), within(1e-9));
+        assertThat(places().get(0).away()).isEqualTo(Duration.ofSeconds(30));
+    }
+
+    @Test
+    void aPhotoOfTwoPanelsSpeaksHalfForEach() {
+        photo(START, PANELS.get(0));
+        pins.add(new Recorded<>(new RecordId(99), VisitParts.pin(new PhotoId(1), PANELS.get(1))));
+        reading(START, PANELS.get(0));
+        double all = 1 / (1 + Math.exp(-2));
+        assertThat(places().get(0).share()).isCloseTo(all / 2 / (all + 0.1 * (1 - all)), within(1e-9));
+    }
+
+    /** One run between two photos: nearer by 20 s is a third of the 60 s that stand for the error of a single run. */
+    @Test
+    void theNearerOfTwoPhotosSpeaksMoreAndMostRunsTellWhoComesFirst() {
+        photo(START, PANELS.get(0));
+        reading(START.plusSeconds(20), PANELS.get(0));
+        photo(START.plusSeconds(60), PANELS.get(1));
+        double habit = 1 / (1 + Math.exp(-20.0 / 60));
+        double before = habit * Math.exp(-20.0 / 60);
+        double after = (1 - habit) * Math.exp(-40.0 / 60);
+        assertThat(places().get(0).share())
+                .isCloseTo(before / (before + after + 0.1 * (1 - before - after)), within(1e-9));
+        assertThat(places().get(0).zone()).isEqualTo(PANELS.get(0));
+    }
+
+    @Test
+    void twoRunsTellTheHabitByTheirMeanInStandardErrors() {
+        photo(START, PANELS.get(0));
+        reading(START.plusSeconds(10), PANELS.get(0));
+        photo(START.plusSeconds(50), PANELS.get(1));
+        reading(START.plusSeconds(60), PANELS.get(1));
+        photo(START.plusSeconds(80), PANELS.get(2));
+        // the photo before is nearer by 30 s and by 10 s: mean 20, standard error 10
+        double habit = 1 / (1 + Math.exp(-2));
+        double before = habit * Math.exp(-10.0 / 60);
+        double after = (1 - habit) * Math.exp(-20.0 / 60);
+        assertThat(places().get(1).share())
+                .isCloseTo(before / (before + after + 0.1 * (1 - before - after)), within(1e-9));
+    }
+
+    /** Four times the median gap, at least 20 s and at most 60 s, is no pause yet; a second more is. */
+    @ParameterizedTest
+    @CsvSource({"1, 20, 21", "5, 20, 21", "8, 32, 33", "15, 60, 61", "30, 60, 61"})
+    void aPauseEndsARun(int gap, int together, int apart) {
+        for (int last : new int[] {together, apart}) {
+            photos.clear();
+            pins.clear();
+            readings.clear();
+            photo(START, PANELS.get(0));
+            for (int i = 0; i < 4; i++) {
+                reading(START.plusSeconds(7 + (long) i * gap), PANELS.get(0));
+            }
+            reading(START.plusSeconds(7 + 3L * gap + last), PANELS.get(0));
+            long away = last == together ? 7 : 7 + 3L * gap + last;
+            assertThat(places().get(4).away()).isEqualTo(Duration.ofSeconds(away));
+            assertThat(places().get(3).away()).isEqualTo(Duration.ofSeconds(7));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"600, 1", "601, 0"})
+    void beyondTenMinutesBeforeOrAfterNothingIsSuggested(int seconds, int suggested) {
+        photo(START, PANELS.get(0));
+        reading(START.plusSeconds(seconds), PANELS.get(0));
+        assertThat(places()).hasSize(suggested);
+        readings.set(0, START.minusSeconds(seconds));
+        assertThat(places()).hasSize(suggested);
+    }
+
+    @Test
+    void aPhotoBetweenTwoReadingsEndsARunAndOneAtTheSameMomentIsBeforeIt() {
+        photo(START, PANELS.get(0));
+        reading(START.plusSeconds(10), PANELS.get(0));
+        photo(START.plusSeconds(12), PANELS.get(1));
+        reading(START.plusSeconds(12), PANELS.get(1));
+        List<ReadingPlaces.Place> places = places();
+        assertThat(places.get(1).photo()).isEqualTo(new PhotoId(2));
+        assertThat(places.get(1).away()).isEqualTo(Duration.ZERO);
+    }
+
+    /** Nearer by 30, 10 and 20 s: mean 20, standard error 10 over the root of 3. */
+    @Test
+    void threeRunsTellTheHabitByTheirStandardError() {
+        photo(START, PANELS.get(0));
+        reading(START.plusSeconds(10), PANELS.get(0));
+        photo(START.plusSeconds(50), PANELS.get(1));
+        reading(START.plusSeconds(60), PANELS.get(1));
+        photo(START.plusSeconds(80), PANELS.get(2));
+        reading(START.plusSeconds(90), PANELS.get(2));
+        photo(START.plusSeconds(120), PANELS.get(3));
+        double habit = 1 / (1 + Math.exp(-2 * Math.sqrt(3)));
+        double before = habit * Math.exp(-10.0 / 60);
+        double after = (1 - habit) * Math.exp(-20.0 / 60);
+        assertThat(places().get(1).share())
+                .isCloseTo(before / (before + after + 0.1 * (1 - before - after)), within(1e-9));
+    }
+
+    @Test
+    void ofTwoPhotosOfOnePanelTheOneThatSpeaksMoreIsNamedAndTheOrderOfPinsDoesNotMatter() {
+        photo(START.plusSeconds(60), PANELS.get(0));
+        photo(START, PANELS.get(0));
+        reading(START.plusSeconds(50), PANELS.get(0));
+        reading(START.plusSeconds(10), PANELS.get(0));
+        List<ReadingPlaces.Place> places = places();
+        assertThat(places).extracting(ReadingPlaces.Place::reading).containsExactly(0, 1);
+        assertThat(places.get(1).photo()).isEqualTo(new PhotoId(2));
+        assertThat(places.get(1).away()).isEqualTo(Duration.ofSeconds(10));
+    }
+
+    @Test
+    void aMomentOfAFilmStandsWhereItIsInTheFilm() {
+        photo(START, PANELS.get(0));
+        Pin pin = pins.get(0).value();
+        pins.set(
+                0,
+                new Recorded<>(
+                        new RecordId(1),
+                        new Pin(
+                                pin.photo(),
+                                pin.zone(),
+                                OptionalDouble.of(25),
+                                pin.point(),
+                                pin.shows(),
+                                pin.caption(),
+                                pin.mark())));
+        reading(START.plusSeconds(40), PANELS.get(0));
+        assertThat(places().get(0).away()).isEqualTo(Duration.ofSeconds(15));
     }
 }

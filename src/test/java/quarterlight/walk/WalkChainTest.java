@@ -23,7 +23,46 @@ class WalkChainTest {
     private static final int MOMENTS = 5;
 
     private final JumpMatrix jumps = new JumpMatrix(
-            ZONES, NEXT_DOOR, ZoneKin.NONE, WalkHabits.NONE, new WalkModel.Moves(1, 0.1, 0, 0, 0.08), MODEL);
+            JumpMatrix.Ways.of(ZONES, NEXT_DOOR, ZoneKin.NONE, WalkHabits.NONE, MODEL),
+            new WalkModel.Moves(1, 0.1, 0, 0, 0.08));
+
+    /** Next door nine in ten, one in ten to any of the three; by hand one step, and the four lengths written out. */
+    @Test
+    void aMovePassesOverZonesBySteps() {
+        double[][] one = {
+            {.1 / 3, .9 + .1 / 3, .1 / 3}, {.45 + .1 / 3, .1 / 3, .45 + .1 / 3}, {.1 / 3, .9 + .1 / 3, .1 / 3}
+        };
+        double[][] two = times(one, one);
+        double[][] three = times(two, one);
+        double[][] four = times(three, one);
+        double[] moved = new double[3];
+        for (int from = 0; from < 3; from++) {
+            double[] here = new double[3];
+            here[from] = 1;
+            jumps.forward(here, moved);
+            for (int to = 0; to < 3; to++) {
+                assertThat(moved[to])
+                        .isCloseTo(
+                                .92 * one[from][to]
+                                        + .92 * .08 * two[from][to]
+                                        + .92 * .08 * .08 * three[from][to]
+                                        + .08 * .08 * .08 * four[from][to],
+                                within(1e-12));
+            }
+        }
+    }
+
+    private static double[][] times(double[][] a, double[][] b) {
+        double[][] out = new double[3][3];
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                for (int k = 0; k < 3; k++) {
+                    out[i][j] += a[i][k] * b[k][j];
+                }
+            }
+        }
+        return out;
+    }
 
     @Test
     void chancesAndLikelihoodEqualTheSumOverAllPaths() {
@@ -83,6 +122,35 @@ class WalkChainTest {
         }
         assertThat(to).containsExactly(wanted, within(1e-12));
         assertThat(to[0] + to[1] + to[2]).isCloseTo(1, within(1e-12));
+    }
+
+    /** A pin in the middle of a long walk reaches both ends as far as it would had it been there from the beginning. */
+    @Test
+    void aChangeIsCarriedAsFarAsItMatters() {
+        int moments = 60;
+        for (long seed = 1; seed <= 6; seed++) {
+            Random random = new Random(seed);
+            double[] moving = random.doubles(moments - 1, 0.01, seed % 2 == 0 ? 0.7 : 0.05)
+                    .toArray();
+            double[][] seen = new double[moments][];
+            for (int t = 0; t < moments; t++) {
+                seen[t] = random.nextInt(8) == 0 ? random.doubles(3, 0.05, 1).toArray() : new double[] {1, 1, 1};
+            }
+            WalkChain chain = new WalkChain(jumps, reading(moving), seen);
+            int first = 20 + random.nextInt(10);
+            seen[first] = new double[] {0.001, 0.002, 0.9};
+            seen[first + 9] = new double[] {0.9, 0.002, 0.001};
+            chain.update(first, first + 9);
+            WalkChain anew = new WalkChain(jumps, reading(moving), seen);
+            assertThat(chain.logLikelihood()).as("seed %d", seed).isCloseTo(anew.logLikelihood(), within(1e-4));
+            for (int t = 0; t < moments; t++) {
+                double[] found = new double[3];
+                double[] wanted = new double[3];
+                chain.addChances(t, 1, found);
+                anew.addChances(t, 1, wanted);
+                assertThat(found).as("seed %d, moment %d", seed, t).containsExactly(wanted, within(1e-4));
+            }
+        }
     }
 
     private static GapReading reading(double[] moving) {

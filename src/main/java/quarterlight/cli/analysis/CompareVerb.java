@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -24,6 +25,7 @@ import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.edit.compare.Candidate;
 import quarterlight.edit.compare.ComparisonChoice;
 import quarterlight.edit.compare.ComparisonWork;
+import quarterlight.language.Language;
 import quarterlight.page.print.Paper;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
@@ -62,6 +64,7 @@ public final class CompareVerb implements Verb {
                         CliOptions.text(UNIT, "UNIT", "mil or um (default: the one in which most of A was measured)"))
                 .addOption(CliOptions.text(
                         PAPER, "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (default: a4)"))
+                .addOption(PagesVerb.language())
                 .addOption(CliOptions.json());
     }
 
@@ -74,10 +77,11 @@ public final class CompareVerb implements Verb {
         }
         ComparisonChoice choice = choice(call, visits.size());
         Paper paper = PagesVerb.paper("compare", call.matchedOptionValue(PAPER, Paper.A4.word()));
+        Language language = PagesVerb.language("compare", call);
         List<Candidate> cars = candidates(visits);
         ComparisonSheet sheet = sheet(cars, choice);
         List<Path> made = call.hasMatchedOption(OUT)
-                ? pages(cars, choice, call.matchedOptionValue(OUT, Path.of("")), paper)
+                ? pages(visits, cars, choice, call.matchedOptionValue(OUT, Path.of("")), paper, language)
                 : List.of();
         if (CliOptions.isJson(call)) {
             around.console().print(ComparisonJson.of(sheet).put("made", made).text());
@@ -146,6 +150,19 @@ public final class CompareVerb implements Verb {
     /** Makes the comparison of two visits as pages in a folder. */
     public List<Path> pages(Path visitA, Path visitB, Path out) throws CallRefused, VisitProblem, IOException {
         return pages(candidates(List.of(visitA, visitB)), ComparisonChoice.USUAL, out, Paper.A4);
+    }
+
+    /** In a language of their own: what was found is said anew in it. */
+    private List<Path> pages(
+            List<Path> visits, List<Candidate> cars, ComparisonChoice choice, Path out, Paper paper, Language language)
+            throws CallRefused, VisitProblem, IOException {
+        if (language == Language.ENGLISH) {
+            return pages(cars, choice, out, paper);
+        }
+        try (Language.Scope spoken = language.inHandUntilClosed()) {
+            Objects.requireNonNull(spoken, "spoken");
+            return pages(candidates(visits), choice, out, paper);
+        }
     }
 
     private List<Path> pages(List<Candidate> cars, ComparisonChoice choice, Path out, Paper paper)

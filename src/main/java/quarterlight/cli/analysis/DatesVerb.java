@@ -88,7 +88,7 @@ public final class DatesVerb implements Verb {
                         report.contradictions().stream()
                                 .map(DatesVerb::contradiction)
                                 .toList())
-                .put("cautions", List.of(MarksReport.CAUTION));
+                .put("cautions", List.of(MarksReport.caution()));
     }
 
     private static JsonObject window(BuildWindow window) {
@@ -190,7 +190,7 @@ public final class DatesVerb implements Verb {
             report.contradictions()
                     .forEach(c -> out.append("  ").append(c.sentence()).append('\n'));
         }
-        return out.append('\n').append(MarksReport.CAUTION).append('\n').toString();
+        return out.append('\n').append(MarksReport.caution()).append('\n').toString();
     }
 
     private static String reason(JudgedMark mark) {

@@ -182,7 +182,7 @@ public final class GapsVerb implements Verb {
                 ? ""
                 : "Not tried, of the usual list: "
                         + untried.stream().map(TrialItem::item).collect(Collectors.joining("; ")) + ".\n"
-                        + TrialList.CAUTION + "\n";
+                        + TrialList.caution() + "\n";
     }
 
     private static String table(List<Gap> gaps) {

@@ -59,7 +59,7 @@ public final class RustVerb implements Verb {
                         report.traces().stream()
                                 .map(trace -> trace(trace, visit))
                                 .toList())
-                .put("ri_rule", RiDegree.RULE);
+                .put("ri_rule", RiDegree.rule());
     }
 
     private static JsonObject zone(ZoneRust zone) {
@@ -130,7 +130,7 @@ public final class RustVerb implements Verb {
         int unseen = report.zones().size() - told.size();
         out.append('\n').append(CliText.count(unseen, "zone was", "zones were")).append(" not checked for rust. ");
         out.append("Grades: ASTM D610 (the letter is suggested); ")
-                .append(RiDegree.RULE)
+                .append(RiDegree.rule())
                 .append(".\n");
         List<String> lines = new ArrayList<>(cautions);
         lines.forEach(line -> out.append(line).append('\n'));

@@ -17,9 +17,9 @@ public final class ComparisonText {
     public static String of(ComparisonSheet sheet) {
         ComparisonText text = new ComparisonText();
         sheet.cars().forEach(text::head);
-        text.rows("Grave and major", sheet.heavy(), ComparisonSheet.NOTHING_HEAVY);
+        text.rows("Grave and major", sheet.heavy(), ComparisonSheet.nothingHeavy());
         text.line(sheet.care());
-        text.line(ComparisonSheet.LEAD);
+        text.line(ComparisonSheet.lead());
         text.pair(sheet.pair());
         for (int car = 0; car < sheet.cars().size(); car++) {
             text.hour(sheet.cars().get(car), sheet.hours().get(car));

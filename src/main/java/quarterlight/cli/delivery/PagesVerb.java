@@ -17,6 +17,7 @@ import quarterlight.cli.call.OwnLists;
 import quarterlight.cli.call.Verb;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.edit.pages.CheckedPages;
+import quarterlight.language.Language;
 import quarterlight.page.PagesChoice;
 import quarterlight.page.check.PageCheck;
 import quarterlight.page.check.PageFault;
@@ -35,6 +36,7 @@ import quarterlight.units.Worded;
 public final class PagesVerb implements Verb {
     private static final String UNIT = "--unit";
     private static final String SHORT = "--short";
+    private static final String LANGUAGE = "--language";
 
     private final CliContext around;
 
@@ -55,6 +57,7 @@ public final class PagesVerb implements Verb {
                 .addOption(OptionSpec.builder(SHORT)
                         .description("the short report: first page, diagram, what matters")
                         .build())
+                .addOption(language())
                 .addOption(CliOptions.pathOption("--out", "FOLDER", "folder to write them to instead"))
                 .addOption(CliOptions.json());
     }
@@ -102,13 +105,27 @@ public final class PagesVerb implements Verb {
             unit = Optional.of(ThicknessUnit.said(typed)
                     .orElseThrow(() -> new CallRefused("pages: " + Quoted.of(typed) + " is no unit; take mil or um")));
         }
-        return new PagesChoice(paper, unit, call.hasMatchedOption(SHORT));
+        return new PagesChoice(paper, unit, call.hasMatchedOption(SHORT), language("pages", call));
     }
 
     public static Paper paper(String verb, String word) throws CallRefused {
         return Worded.find(Paper.class, word)
                 .orElseThrow(() -> new CallRefused(verb + ": there is no paper " + Quoted.of(word) + "; take one of "
                         + Worded.words(Paper.class)));
+    }
+
+    /** The option of verbs that make pages: what language people read on them. */
+    public static OptionSpec language() {
+        return CliOptions.text(
+                LANGUAGE, "LANGUAGE", "language of the pages: en, or de as far as it is translated (default: en)");
+    }
+
+    /** What {@link #language()} was given. */
+    public static Language language(String verb, ParseResult call) throws CallRefused {
+        String code = call.matchedOptionValue(LANGUAGE, Language.ENGLISH.code());
+        return Language.coded(code)
+                .orElseThrow(() -> new CallRefused(
+                        verb + ": there are no pages in the language " + Quoted.of(code) + "; take en or de"));
     }
 
     public List<Path> make(VisitStore store, Path out, Paper paper, Progress progress)

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
@@ -14,6 +15,7 @@ import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.OwnLists;
 import quarterlight.cli.call.Verb;
 import quarterlight.diagram.file.DiagramRefused;
+import quarterlight.language.Language;
 import quarterlight.page.print.Paper;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
@@ -41,6 +43,7 @@ public final class SheetVerb implements Verb {
                 .addPositional(CliOptions.visit())
                 .addOption(CliOptions.text(
                         "--paper", "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (default: a4)"))
+                .addOption(PagesVerb.language())
                 .addOption(CliOptions.pathOption(
                         "--out", "FILE", "PDF file to write instead of " + FILE + " of the visit"))
                 .addOption(CliOptions.json());
@@ -49,12 +52,16 @@ public final class SheetVerb implements Verb {
     @Override
     public int run(ParseResult call) throws CallRefused, VisitProblem, IOException {
         Paper paper = PagesVerb.paper("sheet", call.matchedOptionValue("--paper", Paper.A4.word()));
+        Language language = PagesVerb.language("sheet", call);
         Path visit = CliOptions.pathAt(call, 0);
         Path made;
         try (VisitStore store = around.visits().forReading(visit)) {
             Path out = call.matchedOptionValue("--out", store.folder().root().resolve(FILE));
             requireOurs(out);
-            made = OwnLists.work(around).sheet(store, out, paper);
+            try (Language.Scope spoken = language.inHandUntilClosed()) {
+                Objects.requireNonNull(spoken, "spoken");
+                made = OwnLists.work(around).sheet(store, out, paper);
+            }
         } catch (DiagramRefused | TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }

@@ -62,7 +62,9 @@ public final class DemoVerb implements Verb {
     @Override
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem, IOException {
         if (call.hasMatchedOption(REHEARSE)) {
-            return rehearse(call.matchedOptionValue(REHEARSE, Path.of("")));
+            Path place = call.matchedOptionValue(REHEARSE, Path.of(""));
+            Optional<Path> visit = Optional.ofNullable(call.matchedPositionalValue(0, null));
+            return visit.isPresent() ? show(visit.get(), place) : rehearse(place);
         }
         Path folder = call.matchedPositionalValue(0, Path.of(USUAL_FOLDER));
         boolean json = call.hasMatchedOption("--json");
@@ -86,18 +88,25 @@ public final class DemoVerb implements Verb {
         return made.refused.isEmpty() ? Exit.DONE : Exit.NOT_ALL;
     }
 
-    /** The folder of {@code place} is written into it if there was a window, which tells the launcher that a start has all it needs. */
     private int rehearse(Path place) throws CallRefused, EditRefused, VisitProblem, IOException {
         Path folder = Files.createTempDirectory("quarterlight-rehearsal");
         try {
-            Path visit = build(folder, false).visits.get(0);
-            decodeHere(visit);
-            if (around.desk().rehearse(visit)) {
-                Path home = place.toAbsolutePath().getParent().toRealPath();
-                Files.writeString(place, home + "\n");
-            }
+            return show(build(folder, false).visits.get(0), place);
         } finally {
             Leftovers.delete(folder);
+        }
+    }
+
+    /**
+     * Opens a visit that was made before, so that what makes visits and pages is not among the classes.
+     *
+     * @param place the folder of this file is written into it if there was a window, which tells the launcher that a start has all it needs
+     */
+    private int show(Path visit, Path place) throws VisitProblem, IOException {
+        decodeHere(visit);
+        if (around.desk().rehearse(visit)) {
+            Path home = place.toAbsolutePath().getParent().toRealPath();
+            Files.writeString(place, home + "\n");
         }
         return Exit.DONE;
     }

@@ -1,8 +1,10 @@
 package quarterlight.compare.hour;
 
+import static quarterlight.language.Sentences.say;
+import static quarterlight.language.Sentences.within;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -20,7 +22,6 @@ import quarterlight.findings.Findings;
 import quarterlight.finish.FinishEngine;
 import quarterlight.finish.NextMeasurement;
 import quarterlight.rust.need.RepairRule;
-import quarterlight.units.Numerals;
 import quarterlight.visit.statement.Severity;
 
 /**
@@ -54,14 +55,17 @@ public final class OneHour {
         List<HourLook> looks = new ArrayList<>();
         own.stream().filter(CarBrief.Look::grave).map(OneHour::own).forEach(looks::add);
         List<MatterRow> open = table.heavy().stream().filter(this::isOpenHere).toList();
-        open(open.stream().filter(row -> row.subject().topic() == Topic.RUST).toList(), "Look for rust: ", looks);
-        open(open.stream().filter(row -> row.subject().topic() == Topic.TRIAL).toList(), "Try: ", looks);
+        open(
+                open.stream().filter(row -> row.subject().topic() == Topic.RUST).toList(),
+                "compare.one-hour.look-for-rust",
+                looks);
+        open(open.stream().filter(row -> row.subject().topic() == Topic.TRIAL).toList(), "compare.one-hour.try", looks);
         open(
                 open.stream()
                         .filter(row -> !Set.of(Topic.RUST, Topic.TRIAL, Topic.FINISH, Topic.GAUGE)
                                 .contains(row.subject().topic()))
                         .toList(),
-                "Look at: ",
+                "compare.one-hour.look-at",
                 looks);
         measure(open).ifPresent(looks::add);
         own.stream().filter(look -> !look.grave()).map(OneHour::own).forEach(looks::add);
@@ -78,23 +82,23 @@ public final class OneHour {
     }
 
     /** Rows found on another car and not looked at here, as one look: they lie close together or take the same tool. */
-    private void open(List<MatterRow> rows, String todo, List<HourLook> looks) {
+    private void open(List<MatterRow> rows, String key, List<HourLook> looks) {
         if (rows.isEmpty()) {
             return;
         }
         List<String> names = rows.stream().map(this::name).distinct().toList();
-        String more = names.size() > NAMED ? "; and " + (names.size() - NAMED) + " more" : "";
+        String foremost = names.stream().limit(NAMED).collect(Collectors.joining("; "));
+        String named =
+                names.size() > NAMED ? say("compare.car-answers.and-more", foremost, names.size() - NAMED) : foremost;
         MatterRow first = rows.get(0);
-        String others = first.cells().size() > 2 ? "another car" : "the other car";
+        String where = first.cells().size() > 2 ? "compare.one-hour.on-another" : "compare.one-hour.on-the-other";
         Severity severity = first.severity();
         looks.add(new HourLook(
-                todo + names.stream().limit(NAMED).collect(Collectors.joining("; ")) + more + ".",
-                "On " + others + " (" + foundOn(first) + ") it is " + severity.word() + ": " + found(first),
-                caution(first)));
+                say(key, named), say(where, foundOn(first), severity.said(), found(first)), caution(first)));
     }
 
     private static Optional<String> caution(MatterRow row) {
-        return row.subject().topic() == Topic.RUST ? Optional.of(RepairRule.LIFT_CAUTION) : Optional.empty();
+        return row.subject().topic() == Topic.RUST ? Optional.of(RepairRule.liftCaution()) : Optional.empty();
     }
 
     private String name(MatterRow row) {
@@ -145,9 +149,8 @@ public final class OneHour {
     private static HourLook measured(Findings findings, NextMeasurement next) {
         String label = findings.catalog().get(next.zone()).label();
         return new HourLook(
-                "Measure " + Numerals.count(next.spots(), "spot", "spots") + " on: " + label + ".",
-                next.about() + " Of all panels the finish model expects most of this one; it decides between "
-                        + next.settles().toLowerCase(Locale.ROOT) + ".",
+                say("compare.one-hour.measure-spots-on", next.spots(), label),
+                say("compare.one-hour.of-all-panels-the-finish", next.about(), within(next.settles())),
                 Optional.empty());
     }
 }

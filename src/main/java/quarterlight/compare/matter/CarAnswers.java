@@ -1,8 +1,10 @@
 package quarterlight.compare.matter;
 
+import static quarterlight.language.Sentences.say;
+import static quarterlight.language.Sentences.within;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import quarterlight.car.Zone;
@@ -44,9 +46,7 @@ final class CarAnswers {
     /** Nobody looked there on another car: what this one shows, of rust or of whatever else. */
     private MatterCell unseen(Subject subject) {
         if (subject.places().isEmpty()) {
-            return MatterCell.of(
-                    CellClass.CLEAN,
-                    "Every one of its zones of this kind was looked at; what was found stands in rows of its own.");
+            return MatterCell.of(CellClass.CLEAN, say("compare.car-answers.every-one-of-its-zones"));
         }
         List<Zone> here = here(subject);
         if (here.isEmpty()) {
@@ -89,19 +89,18 @@ final class CarAnswers {
         long looked = parts.stream()
                 .filter(part -> !part.cell().is(CellClass.NOT_LOOKED_AT))
                 .count();
-        String of = " of " + panels.size() + " outer panels";
         if (looked == 0) {
-            return MatterCell.of(CellClass.NOT_LOOKED_AT, "Not measured: none" + of + ".");
+            return MatterCell.of(CellClass.NOT_LOOKED_AT, say("compare.car-answers.not-measured-none", panels.size()));
         }
         List<Part> found =
                 parts.stream().filter(part -> part.cell().is(CellClass.FOUND)).toList();
         if (found.isEmpty()) {
             return MatterCell.of(
-                    CellClass.CLEAN, "As first finished: all " + looked + " that were measured" + of + ".");
+                    CellClass.CLEAN, say("compare.car-answers.as-first-finished-all-that", looked, panels.size()));
         }
         return new MatterCell(
                 CellClass.FOUND,
-                found.size() + " of " + looked + " measured, " + of.strip() + ": " + names(found) + ".",
+                say("compare.car-answers.of-measured", found.size(), looked, panels.size(), names(found)),
                 found.get(0).cell().photo(),
                 Optional.empty());
     }
@@ -109,7 +108,8 @@ final class CarAnswers {
     private MatterCell there(Subject subject) {
         List<Zone> here = here(subject);
         if (here.isEmpty()) {
-            return MatterCell.of(CellClass.NOT_ON_THIS_CAR, "This car has no " + nouns(subject.places()) + ".");
+            return MatterCell.of(
+                    CellClass.NOT_ON_THIS_CAR, say("compare.car-answers.this-car-has-no", nouns(subject.places())));
         }
         return together(parts(here, subject.topic(), subject.about()));
     }
@@ -147,7 +147,7 @@ final class CarAnswers {
         } else if (these.size() <= NAMED) {
             these.forEach(part -> texts.add(part.said(all.size() == 1)));
         } else {
-            texts.add(these.size() + " of " + all.size() + ": " + names(these) + ".");
+            texts.add(say("compare.car-answers.of", these.size(), all.size(), names(these)));
         }
         return new MatterCell(
                 kind,
@@ -159,14 +159,13 @@ final class CarAnswers {
     private static String names(List<Part> parts) {
         String names =
                 parts.stream().limit(NAMED).map(part -> part.zone().label()).collect(Collectors.joining("; "));
-        return parts.size() > NAMED ? names + "; and " + (parts.size() - NAMED) + " more" : names;
+        return parts.size() > NAMED ? say("compare.car-answers.and-more", names, parts.size() - NAMED) : names;
     }
 
     private static String nouns(List<Place> places) {
         return places.stream()
                 .limit(NAMED)
-                .map(place -> place.label().substring(0, 1).toLowerCase(Locale.ROOT)
-                        + place.label().substring(1))
-                .collect(Collectors.joining(" or "));
+                .map(place -> within(place.label()))
+                .collect(Collectors.joining(" " + say("common.or") + " "));
     }
 }

@@ -71,7 +71,7 @@ public record Care(Map<Concern, Integer> weights) {
         return Arrays.stream(Concern.values())
                 .filter(weights::containsKey)
                 .sorted((a, b) -> of(b) - of(a))
-                .map(concern -> concern.word() + " " + of(concern))
+                .map(concern -> concern.said() + " " + of(concern))
                 .collect(Collectors.joining(", "));
     }
 }

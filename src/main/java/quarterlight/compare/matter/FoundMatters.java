@@ -1,5 +1,7 @@
 package quarterlight.compare.matter;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -8,12 +10,14 @@ import java.util.Set;
 import quarterlight.car.Zone;
 import quarterlight.findings.Findings;
 import quarterlight.findings.NotLookedAt;
+import quarterlight.language.Sentences;
 import quarterlight.matters.Matter;
 import quarterlight.matters.Matters;
 import quarterlight.matters.rule.FindingKind;
 import quarterlight.matters.rule.MatterRule;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.statement.Severity;
+import quarterlight.visit.trial.TrialNames;
 
 /** Reads what matters about a car for the table: which topic, which concern, and what it is about. Pure functions. */
 public final class FoundMatters {
@@ -21,7 +25,9 @@ public final class FoundMatters {
     private static final Set<MatterRule> NOT_ESTABLISHED =
             EnumSet.of(MatterRule.CLAIM_OPEN, MatterRule.READINGS_NOT_CHECKED);
 
-    private static final String NOT_LOOKED_AT = "Not looked at: ";
+    /** What the inspector says was not looked at. */
+    private static final Set<MatterRule> STATED_UNSEEN =
+            EnumSet.of(MatterRule.STATED_NOT_SEEN, MatterRule.FUEL_NOT_SEEN);
 
     /** So many characters a cell of the table has room for before it crowds out others. */
     private static final int MAX_TEXT = 260;
@@ -51,17 +57,17 @@ public final class FoundMatters {
                 concern(car, matter, topic),
                 matter.zones(),
                 about,
-                named ? about.get() : matter.place(),
-                text(matter),
+                named ? TrialNames.said(about.get()) : matter.place(),
+                text(car, matter),
                 matter.photos().stream().findFirst(),
                 matter.kind() != FindingKind.NOT_LOOKED_AT && !NOT_ESTABLISHED.contains(matter.rule()));
     }
 
-    /** What it is, and the first evidence that says more where there is room for it. */
-    private static String text(Matter matter) {
+    /** What it is, and the first evidence that says more where there is room for it; of what was not looked at the inspector's own words. */
+    private static String text(Findings car, Matter matter) {
         String sentence = matter.sentence();
         if (matter.kind() == FindingKind.NOT_LOOKED_AT) {
-            return sentence.startsWith(NOT_LOOKED_AT) ? sentence.substring(NOT_LOOKED_AT.length()) : sentence;
+            return STATED_UNSEEN.contains(matter.rule()) ? stated(car, matter) : sentence;
         }
         String core = sentence.replaceAll("\\.$", "");
         return matter.further().stream()
@@ -70,6 +76,15 @@ public final class FoundMatters {
                 .filter(more -> sentence.length() + more.length() <= MAX_TEXT)
                 .map(more -> sentence + " " + more)
                 .orElse(sentence);
+    }
+
+    private static String stated(Findings car, Matter matter) {
+        return car.visit().statements().stream()
+                .filter(row -> restsOn(matter, "statements", row.id()))
+                .map(row -> Sentences.whole(row.value().text()))
+                .filter(text -> !text.isEmpty())
+                .findFirst()
+                .orElseGet(matter::sentence);
     }
 
     /** The word before the first colon of a matter's id tells what it is about. */
@@ -112,7 +127,7 @@ public final class FoundMatters {
             case TRIAL ->
                 car.visit().trials().stream()
                         .filter(row -> restsOn(matter, "trials", row.id()))
-                        .map(row -> row.value().item().strip())
+                        .map(row -> TrialNames.said(row.value().item()))
                         .findFirst();
             case CLAIM ->
                 car.visit().claims().stream()
@@ -141,19 +156,19 @@ public final class FoundMatters {
         List<String> said = new ArrayList<>();
         missing.stated().stream().limit(MAX_UNSEEN).forEach(said::add);
         if (missing.stated().size() > MAX_UNSEEN) {
-            said.add("And " + (missing.stated().size() - MAX_UNSEEN) + " more.");
+            said.add(say("compare.found-matters.and-more", missing.stated().size() - MAX_UNSEEN));
         }
         if (!missing.untried().isEmpty()) {
-            said.add("Not tried: " + String.join("; ", missing.untried()) + ".");
+            said.add(say("compare.found-matters.not-tried", String.join("; ", missing.untried())));
         }
         return said;
     }
 
     /** What it is, with its place where the sentence does not say it. */
-    private static String danger(Matter matter) {
+    private static String danger(Findings car, Matter matter) {
         return matter.kind() == FindingKind.TRIAL || matter.zones().isEmpty()
                 ? matter.sentence()
-                : matter.place() + ": " + text(matter);
+                : matter.place() + ": " + text(car, matter);
     }
 
     /** A sentence that begins with its subject needs no other. */
@@ -163,7 +178,7 @@ public final class FoundMatters {
 
     private static CarBrief brief(Findings car, Matters matters, String paragraph) {
         List<String> safety = matters.safety().stream()
-                .map(matter -> under(matter.safety().orElseThrow().subject() + ": ", danger(matter)))
+                .map(matter -> under(matter.safety().orElseThrow().subject() + ": ", danger(car, matter)))
                 .toList();
         List<String> cautions = matters.safety().stream()
                 .map(matter -> matter.safety().orElseThrow().caution())

@@ -1,5 +1,7 @@
 package quarterlight.compare.matter;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -50,7 +52,10 @@ public record MatterRow(
             }
             if (!letters.isEmpty()) {
                 String cars = joined(letters);
-                parts.add(kind == CellClass.NOT_ON_THIS_CAR ? "not there on " + cars : kind.word() + " on " + cars);
+                parts.add(
+                        kind == CellClass.NOT_ON_THIS_CAR
+                                ? say("compare.matter-row.not-there-on", cars)
+                                : say("compare.matter-row.on", kind.said(), cars));
             }
         }
         return parts.stream().collect(Collectors.joining(", "));
@@ -58,7 +63,9 @@ public record MatterRow(
 
     private static String joined(List<String> letters) {
         int last = letters.size() - 1;
-        return last == 0 ? letters.get(0) : String.join(", ", letters.subList(0, last)) + " and " + letters.get(last);
+        return last == 0
+                ? letters.get(0)
+                : say("compare.matter-row.and", String.join(", ", letters.subList(0, last)), letters.get(last));
     }
 
     /** What a car is called in the table: A, B, and so on. */

@@ -1,5 +1,7 @@
 package quarterlight.compare.matter;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -63,9 +65,8 @@ final class RecordAnswers {
         return MatterCell.of(
                 CellClass.NOT_LOOKED_AT,
                 there == 0
-                        ? "No number or date was read there."
-                        : "This one was not read; of " + Numerals.count(there, "other mark", "other marks")
-                                + " there none contradicts.");
+                        ? say("compare.record-answers.no-number-or-date-was")
+                        : say("compare.record-answers.this-one-was-not-read", there));
     }
 
     private static MatterCell read(List<JudgedMark> named) {
@@ -75,7 +76,7 @@ final class RecordAnswers {
                 .collect(Collectors.joining(" "));
         return MatterCell.of(
                 judged ? CellClass.CLEAN : CellClass.NOT_LOOKED_AT,
-                judged ? text : "Read, and not to be judged. " + text,
+                judged ? text : say("compare.record-answers.read-and-not-to-be", text),
                 named.stream().flatMap(mark -> mark.mark().photo().stream()).findFirst());
     }
 
@@ -85,43 +86,46 @@ final class RecordAnswers {
                 .filter(trial -> same(item, trial.item()))
                 .reduce((first, second) -> second);
         if (last.isEmpty()) {
-            return MatterCell.of(CellClass.NOT_LOOKED_AT, "Not tried.");
+            return MatterCell.of(CellClass.NOT_LOOKED_AT, say("compare.record-answers.not-tried"));
         }
         Trial trial = last.get();
         String note = trial.note().map(words -> ": " + words).orElse(".");
         return switch (trial.result()) {
-            case WORKS -> MatterCell.of(CellClass.CLEAN, "Works" + value(trial) + note);
-            case NONE -> MatterCell.of(CellClass.CLEAN, "None seen" + value(trial) + note);
-            case MEASURED -> MatterCell.of(CellClass.CLEAN, "Measured" + value(trial) + note);
-            case NOT_TRIED -> MatterCell.of(CellClass.NOT_LOOKED_AT, "Not tried" + note);
-            case NOT_FITTED -> MatterCell.of(CellClass.NOT_ON_THIS_CAR, "Not fitted" + note);
-            default -> MatterCell.of(CellClass.FOUND, capital(trial.result().word()) + value(trial) + note);
+            case WORKS -> MatterCell.of(CellClass.CLEAN, say("compare.record-answers.works", value(trial), note));
+            case NONE -> MatterCell.of(CellClass.CLEAN, say("compare.record-answers.none-seen", value(trial), note));
+            case MEASURED -> MatterCell.of(CellClass.CLEAN, say("compare.record-answers.measured", value(trial), note));
+            case NOT_TRIED -> MatterCell.of(CellClass.NOT_LOOKED_AT, say("compare.record-answers.not-tried-2", note));
+            case NOT_FITTED -> MatterCell.of(CellClass.NOT_ON_THIS_CAR, say("compare.record-answers.not-fitted", note));
+            default -> MatterCell.of(CellClass.FOUND, capital(trial.result().said()) + value(trial) + note);
         };
     }
 
     private static String value(Trial trial) {
         return trial.value()
-                .map(value -> ", " + Numerals.trueMinus(value.toPlainString())
+                .map(value -> ", " + Numerals.trueMinus(Numerals.typed(value))
                         + trial.unit().map(unit -> "\u202f" + unit).orElse(""))
                 .orElse("");
     }
 
     MatterCell gauge() {
         GaugeQuality quality = GaugeQuality.of(car.findings().visit());
-        String checks = Numerals.count(quality.verdicts().size(), "gauge check", "gauge checks");
+        String checks =
+                say("compare.record-answers.gauge-checks", quality.verdicts().size());
         boolean measured = !car.findings().visit().readings().isEmpty();
         return switch (quality.summary()) {
-            case PASSED -> MatterCell.of(CellClass.CLEAN, checks + ", within the tolerances stated.");
+            case PASSED ->
+                MatterCell.of(CellClass.CLEAN, say("compare.record-answers.within-the-tolerances-stated", checks));
             case FAILED ->
-                MatterCell.of(CellClass.FOUND, checks + ", and one at least failed: the readings are suspect.");
+                MatterCell.of(CellClass.FOUND, say("compare.record-answers.and-one-at-least-failed", checks));
             case CANNOT_TELL ->
                 MatterCell.of(
-                        CellClass.NOT_LOOKED_AT,
-                        checks + " without a tolerance: they cannot show that the gauge was right.");
+                        CellClass.NOT_LOOKED_AT, say("compare.record-answers.without-a-tolerance-they-cannot", checks));
             case NOT_CHECKED ->
                 MatterCell.of(
                         CellClass.NOT_LOOKED_AT,
-                        measured ? "The gauge was not checked." : "Nothing was measured on this car.");
+                        measured
+                                ? say("compare.record-answers.the-gauge-was-not-checked")
+                                : say("compare.record-answers.nothing-was-measured-on-this"));
         };
     }
 
@@ -131,11 +135,13 @@ final class RecordAnswers {
                         same(about, one.claim().about().orElse(one.claim().text())))
                 .toList();
         if (same.isEmpty()) {
-            return MatterCell.of(CellClass.NOT_ON_THIS_CAR, "No such claim was made.");
+            return MatterCell.of(CellClass.NOT_ON_THIS_CAR, say("compare.record-answers.no-such-claim-was-made"));
         }
         String text = same.stream()
-                .map(one -> "Claimed: \u201c" + one.claim().text() + "\u201d; "
-                        + one.judgment().word() + ".")
+                .map(one -> say(
+                        "compare.record-answers.claimed",
+                        one.claim().text(),
+                        one.judgment().said()))
                 .collect(Collectors.joining(" "));
         boolean against = same.stream().anyMatch(one -> one.judgment() == Judgment.CONTRADICTED);
         boolean open = same.stream().anyMatch(one -> one.judgment() == Judgment.OPEN);
@@ -145,12 +151,12 @@ final class RecordAnswers {
     MatterCell odometer() {
         int figures = car.findings().visit().odometer().size();
         return figures == 0
-                ? MatterCell.of(CellClass.NOT_LOOKED_AT, "No figure of the odometer is recorded.")
+                ? MatterCell.of(CellClass.NOT_LOOKED_AT, say("compare.record-answers.no-figure-of-the-odometer"))
                 : figures == 1
                         ? MatterCell.of(
-                                CellClass.NOT_LOOKED_AT, "One figure of the odometer: nothing to hold it against.")
+                                CellClass.NOT_LOOKED_AT, say("compare.record-answers.one-figure-of-the-odometer"))
                         : MatterCell.of(
-                                CellClass.CLEAN, figures + " figures of the odometer, each above the one before.");
+                                CellClass.CLEAN, say("compare.record-answers.figures-of-the-odometer-each", figures));
     }
 
     private static boolean same(Optional<String> wanted, String name) {

@@ -1,5 +1,7 @@
 package quarterlight.compare.matter;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -16,7 +18,6 @@ import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.gauge.GaugeQuality;
-import quarterlight.units.Numerals;
 import quarterlight.units.ThicknessText;
 import quarterlight.visit.annotation.Trace;
 import quarterlight.visit.photo.PhotoId;
@@ -45,7 +46,7 @@ public final class ZoneAnswers {
     public MatterCell of(Topic topic, ZoneId zone, Optional<String> part) {
         Optional<String> missing = car.missing(zone);
         if (missing.isPresent() && topic != Topic.CONDITION) {
-            return MatterCell.of(CellClass.NOT_ON_THIS_CAR, "Missing: " + missing.get());
+            return MatterCell.of(CellClass.NOT_ON_THIS_CAR, say("compare.zone-answers.missing", missing.get()));
         }
         return switch (topic) {
             case RUST -> rust(zone);
@@ -59,25 +60,33 @@ public final class ZoneAnswers {
     private MatterCell rust(ZoneId zone) {
         Optional<ZoneRust> looked = car.findings().rust().zone(zone).filter(ZoneRust::lookedAt);
         if (looked.isEmpty()) {
-            return notLookedAt(zone, "Nobody looked for rust there.");
+            return notLookedAt(zone, say("compare.zone-answers.nobody-looked-for-rust-there"));
         }
         ZoneRust rust = looked.get();
         boolean none = rust.byEye().isEmpty()
                 && rust.rust().map(area -> area.mm2() == 0).orElse(true);
         if (none) {
-            return MatterCell.of(CellClass.CLEAN, "Looked at for rust: none.", said(zone, Condition.NO_RUST));
+            return MatterCell.of(
+                    CellClass.CLEAN,
+                    say("compare.zone-answers.looked-at-for-rust-none"),
+                    said(zone, Condition.NO_RUST));
         }
         List<String> parts = new ArrayList<>();
-        rust.need().filter(need -> need != RepairNeed.NONE).ifPresent(need -> parts.add("repair need " + need.word()));
-        rust.holes().stream().filter(n -> n > 0).forEach(n -> parts.add(Numerals.count(n, "hole", "holes")));
-        rust.gradeInWords().ifPresent(grade -> parts.add("grade " + grade + " by ASTM D610"));
-        String measured = parts.isEmpty() ? "" : "Rust: " + String.join(", ", parts) + ".";
+        rust.need()
+                .filter(need -> need != RepairNeed.NONE)
+                .ifPresent(need -> parts.add(say("compare.zone-answers.repair-need", need.said())));
+        rust.holes().stream().filter(n -> n > 0).forEach(n -> parts.add(say("compare.zone-answers.holes", n)));
+        rust.gradeInWords().ifPresent(grade -> parts.add(say("compare.zone-answers.grade-by-astm-d610", grade)));
+        String measured = parts.isEmpty() ? "" : say("compare.zone-answers.rust", String.join(", ", parts));
         String seen = rust.byEye().stream()
                 .map(RustByEye::statement)
                 .map(Statement::text)
                 .collect(Collectors.joining(" "));
         String text = (measured + " " + seen).strip();
-        return MatterCell.of(CellClass.FOUND, text.isEmpty() ? "Rust is outlined there." : text, traced(zone));
+        return MatterCell.of(
+                CellClass.FOUND,
+                text.isEmpty() ? say("compare.zone-answers.rust-is-outlined-there") : text,
+                traced(zone));
     }
 
     private Optional<PhotoId> traced(ZoneId zone) {
@@ -123,28 +132,34 @@ public final class ZoneAnswers {
                 .filter(ZoneEvidence::isJudged)
                 .isPresent();
         if (history.isEmpty() || !own) {
-            return notLookedAt(zone, "Not measured.");
+            return notLookedAt(zone, say("compare.zone-answers.not-measured"));
         }
         return judged(zone, history.get());
     }
 
     private MatterCell judged(ZoneId zone, ZoneHistory history) {
         String measured = mean(zone).map(mean -> mean + "; ").orElse("");
-        String text = measured + "refinish likelihood " + ZoneHistory.shown(history.refinishScore())
-                + ", repair likelihood " + ZoneHistory.shown(history.repairScore()) + ", of 100.";
+        String text = say(
+                "compare.zone-answers.refinish-likelihood-repair",
+                measured,
+                ZoneHistory.shown(history.refinishScore()),
+                ZoneHistory.shown(history.repairScore()));
         boolean likely = history.refinishScore() >= LIKELY || history.repairScore() >= LIKELY;
         boolean unlikely = history.refinishScore() <= UNLIKELY && history.repairScore() <= UNLIKELY;
         if (mean(zone).isPresent()
                 && GaugeQuality.of(car.findings().visit()).summary() == GaugeQuality.Summary.FAILED) {
             return MatterCell.of(
                     likely ? CellClass.FOUND : CellClass.NOT_LOOKED_AT,
-                    "Measured with a gauge whose check failed, so not to be relied on: " + text,
+                    say("compare.zone-answers.measured-with-a-gauge-whose", text),
                     pinned(zone));
         }
         if (unlikely) {
-            return MatterCell.of(CellClass.CLEAN, "As first finished: " + text, pinned(zone));
+            return MatterCell.of(CellClass.CLEAN, say("compare.zone-answers.as-first-finished", text), pinned(zone));
         }
-        return MatterCell.of(CellClass.FOUND, (likely ? "Likely refinished: " : "Left open: ") + text, pinned(zone));
+        return MatterCell.of(
+                CellClass.FOUND,
+                (likely ? say("compare.zone-answers.likely-refinished") : say("compare.zone-answers.left-open")) + text,
+                pinned(zone));
     }
 
     private Optional<String> mean(ZoneId zone) {
@@ -173,7 +188,7 @@ public final class ZoneAnswers {
                 .findFirst();
         return well.map(one ->
                         MatterCell.of(CellClass.CLEAN, one.text(), one.photo().or(() -> pinned(zone))))
-                .orElseGet(() -> nothingRecorded(zone, "Nothing is recorded of its condition."));
+                .orElseGet(() -> nothingRecorded(zone, say("compare.zone-answers.nothing-is-recorded-of-its")));
     }
 
     private MatterCell origin(ZoneId zone, Optional<String> part) {
@@ -190,7 +205,7 @@ public final class ZoneAnswers {
                 .findFirst()
                 .map(one ->
                         MatterCell.of(CellClass.CLEAN, one.text(), one.photo().or(() -> pinned(zone))))
-                .orElseGet(() -> nothingRecorded(zone, "Nothing is recorded of its origin."));
+                .orElseGet(() -> nothingRecorded(zone, say("compare.zone-answers.nothing-is-recorded-of-its-2")));
     }
 
     /** What is said of the same part, or of the zone as a whole. */
@@ -210,15 +225,13 @@ public final class ZoneAnswers {
             return MatterCell.of(CellClass.FOUND, conflicts.get(0).sentence());
         }
         return car.statements(zone).findAny().isPresent()
-                ? MatterCell.of(CellClass.CLEAN, "What is stated there goes together.", pinned(zone))
-                : nothingRecorded(zone, "Nothing is stated there.");
+                ? MatterCell.of(CellClass.CLEAN, say("compare.zone-answers.what-is-stated-there-goes"), pinned(zone))
+                : nothingRecorded(zone, say("compare.zone-answers.nothing-is-stated-there"));
     }
 
     private MatterCell nothingRecorded(ZoneId zone, String text) {
         int photos = car.photos(zone).size();
-        return notLookedAt(
-                zone,
-                photos == 0 ? text : text + " " + Numerals.count(photos, "photo shows", "photos show") + " the place.");
+        return notLookedAt(zone, photos == 0 ? text : say("compare.zone-answers.photos-show-the-place", text, photos));
     }
 
     private MatterCell notLookedAt(ZoneId zone, String text) {

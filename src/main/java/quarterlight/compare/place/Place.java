@@ -1,5 +1,7 @@
 package quarterlight.compare.place;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -37,7 +39,7 @@ public record Place(String label, List<List<Zone>> zones, Optional<Counterpart> 
 
     /** What it is called on one car; blank where the car does not have it. */
     public String labelOn(int car) {
-        return on(car).stream().map(Zone::label).collect(Collectors.joining(" and "));
+        return on(car).stream().map(Zone::label).collect(Collectors.joining(" " + say("common.and") + " "));
     }
 
     /** The first zone that any car has here: where it stands in the order of the zone table. */

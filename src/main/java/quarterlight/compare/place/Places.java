@@ -103,7 +103,7 @@ public final class Places {
                 left.get(car).removeAll(here.get(car));
                 zones.add(here.get(car).stream().map(catalog::get).toList());
             }
-            return Optional.of(new Place(one.label(), zones, Optional.of(one)));
+            return Optional.of(new Place(one.name(), zones, Optional.of(one)));
         }
     }
 

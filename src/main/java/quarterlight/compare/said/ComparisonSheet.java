@@ -1,5 +1,7 @@
 package quarterlight.compare.said;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Objects;
 import quarterlight.compare.hour.HourLook;
@@ -28,11 +30,13 @@ public record ComparisonSheet(
         List<List<HourLook>> hours,
         List<String> cautions) {
     /** Heads the page, the window and the document. */
-    public static final String LEAD =
-            "Every cell says what that car shows: found, clean, not looked at, or not on this car. No winner is named: what a buyer can live with is the buyer's to say.";
+    public static String lead() {
+        return say("compare.comparison-sheet.every-cell-says-what-that");
+    }
 
-    public static final String NOTHING_HEAVY =
-            "Nothing grave or major was found on any of the cars, as far as they were looked at.";
+    public static String nothingHeavy() {
+        return say("compare.comparison-sheet.nothing-grave-or-major-was");
+    }
 
     public ComparisonSheet {
         Objects.requireNonNull(table, "table");

@@ -1,6 +1,8 @@
 package quarterlight.compare.said;
 
-import java.util.Locale;
+import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
+
 import java.util.Objects;
 import quarterlight.compare.CountComparison;
 import quarterlight.compare.CountSummary;
@@ -33,22 +35,28 @@ public record CountText(
         String aFewer = percent(counts.chanceAFewer());
         String equal = percent(counts.chanceEqual());
         String bFewer = percent(counts.chanceBFewer());
-        String sentence = "Panels " + what + ": " + letters.a() + " " + a + ", " + letters.b() + " " + b
-                + ". Probability that " + letters.a() + " has fewer " + aFewer + ", that both have the same number "
-                + equal
-                + ", that " + letters.b() + " has fewer " + bFewer + ".";
+        String sentence = say(
+                "compare.count-text.panels-probability-that-has-fewer",
+                what,
+                letters.a(),
+                a,
+                letters.b(),
+                b,
+                aFewer,
+                equal,
+                bFewer);
         return new CountText(counts, what, a, b, aFewer, equal, bFewer, sentence);
     }
 
     private static String range(CountSummary count) {
-        return Numerals.fixed(count.mean(), 1) + " (" + count.low() + " to " + count.high() + ")";
+        return say("compare.count-text.to", Numerals.fixed(count.mean(), 1), count.low(), count.high());
     }
 
     /** Never 0 or 100: the model is not that sure of anything. */
     static String percent(double chance) {
         if (chance < 0.005) {
-            return "under 1\u202f%";
+            return say("compare.count-text.under-1");
         }
-        return chance > 0.995 ? "over 99\u202f%" : String.format(Locale.ROOT, "%.0f\u202f%%", 100 * chance);
+        return chance > 0.995 ? say("compare.count-text.over-99") : figure("%.0f\u202f%%", 100 * chance);
     }
 }

@@ -1,5 +1,8 @@
 package quarterlight.compare.said;
 
+import static quarterlight.language.Sentences.say;
+import static quarterlight.language.Sentences.within;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +51,7 @@ public record FactsText(
         return new FactsText(
                 false,
                 false,
-                List.of("Not on this car: it has no " + lower(place) + "."),
+                List.of(say("compare.facts-text.not-on-this-car-it", within(place))),
                 OptionalDouble.empty(),
                 List.of());
     }
@@ -83,7 +86,10 @@ public record FactsText(
                 || !facts.statements().isEmpty()
                 || facts.datesJudged() > 0;
         if (!known && !rustMatters) {
-            lines.add(photos.isEmpty() ? "Nobody looked there." : "Photographed; nothing is recorded of it.");
+            lines.add(
+                    photos.isEmpty()
+                            ? say("compare.facts-text.nobody-looked-there")
+                            : say("compare.facts-text.photographed-nothing-is-recorded-of"));
         }
         return new FactsText(known || !photos.isEmpty(), known, lines, level, photos);
     }
@@ -100,38 +106,36 @@ public record FactsText(
 
     private static String thickness(ZoneFacts facts, ThicknessText unit, OptionalDouble level) {
         if (facts.thickness().isEmpty()) {
-            return "Not measured.";
+            return say("compare.facts-text.not-measured");
         }
         ZoneThickness zone = facts.thickness().get();
         List<String> parts = new ArrayList<>();
         zone.meanUm().stream().forEach(um -> parts.add(unit.of(um)));
-        level.stream().forEach(share -> parts.add(Numerals.fixed(share, 1) + " times its level"));
-        parts.add(Numerals.count(zone.spots().size(), "spot", "spots"));
+        level.stream().forEach(share -> parts.add(say("compare.facts-text.times-its-level", Numerals.fixed(share, 1))));
+        parts.add(say("compare.facts-text.spots", zone.spots().size()));
         if (zone.noMetal() > 0) {
-            parts.add("no metal found at " + zone.noMetal());
+            parts.add(say("compare.facts-text.no-metal-found-at", zone.noMetal()));
         }
         if (zone.overSpots() > 0) {
-            parts.add("beyond the gauge's range at " + zone.overSpots());
+            parts.add(say("compare.facts-text.beyond-the-gauge-s-range", zone.overSpots()));
         }
         String text = String.join(", ", parts) + ".";
         return !zone.readable()
-                ? "The gauge cannot read what this is made of: " + text
-                : facts.gaugeFailed() ? "With a gauge whose check failed: " + text : text;
+                ? say("compare.facts-text.the-gauge-cannot-read-what", text)
+                : facts.gaugeFailed() ? say("compare.facts-text.with-a-gauge-whose-check", text) : text;
     }
 
     private static String history(ZoneHistory history) {
-        return "Refinish likelihood " + ZoneHistory.shown(history.refinishScore()) + " (band " + history.shownBand()
-                + "), repair likelihood " + ZoneHistory.shown(history.repairScore()) + ", of 100.";
+        return say(
+                "compare.facts-text.refinish-likelihood-band-repair",
+                ZoneHistory.shown(history.refinishScore()),
+                history.shownBand(),
+                ZoneHistory.shown(history.repairScore()));
     }
 
     private static String dates(ZoneFacts facts) {
         return facts.dateContradictions().isEmpty()
-                ? Numerals.count(facts.datesJudged(), "date or number", "dates and numbers")
-                        + " judged; none contradicts."
+                ? say("compare.facts-text.dates-and-numbers-judged-none", facts.datesJudged())
                 : facts.dateContradictions().stream().map(one -> one.sentence()).collect(Collectors.joining(" "));
-    }
-
-    private static String lower(String label) {
-        return Character.toLowerCase(label.charAt(0)) + label.substring(1);
     }
 }

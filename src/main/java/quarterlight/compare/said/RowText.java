@@ -41,17 +41,17 @@ public record RowText(
 
     static RowText of(MatterRow row) {
         Optional<String> why = row.subject().places().size() == 1
-                ? row.subject().places().get(0).counterpart().map(one -> one.why())
+                ? row.subject().places().get(0).counterpart().map(one -> one.said())
                 : Optional.empty();
         return new RowText(
                 row,
-                row.severity().word(),
+                row.severity().said(),
                 row.place(),
                 capital(row.contrast()),
                 why,
                 row.cells().stream()
                         .map(cell ->
-                                new CellText(cell.kind(), capital(cell.kind().word()), cell.text(), cell.photo()))
+                                new CellText(cell.kind(), capital(cell.kind().said()), cell.text(), cell.photo()))
                         .toList());
     }
 

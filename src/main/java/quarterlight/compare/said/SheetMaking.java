@@ -1,5 +1,7 @@
 package quarterlight.compare.said;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -32,6 +34,7 @@ import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Pin;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialNames;
 
 /** Makes the words of a comparison. */
 public final class SheetMaking {
@@ -91,8 +94,8 @@ public final class SheetMaking {
     /** How the rows are ordered, in a sentence. */
     static String care(Care care) {
         return care.words().isEmpty()
-                ? "Most severe first; nothing was asked of what the buyer cares about."
-                : "Most severe first; of one severity by what the buyer cares about: " + care.words() + ".";
+                ? say("compare.sheet-making.most-severe-first-nothing-was")
+                : say("compare.sheet-making.most-severe-first-of-one", care.words());
     }
 
     private CarHead head(int index) {
@@ -111,11 +114,13 @@ public final class SheetMaking {
 
     private static String facts(VisitFacts facts) {
         List<String> parts = new ArrayList<>();
-        parts.add(facts.car().body().style().word());
-        parts.add(facts.car().body().construction().word());
-        facts.car().built().ifPresent(date -> parts.add("claimed build date " + date.text()));
-        parts.add(facts.date().map(date -> "visit " + Days.day(date)).orElse("date of the visit not given"));
-        facts.inspector().ifPresent(name -> parts.add("inspector " + name));
+        parts.add(facts.car().body().style().said());
+        parts.add(facts.car().body().construction().said());
+        facts.car().built().ifPresent(date -> parts.add(say("compare.sheet-making.claimed-build-date", date.text())));
+        parts.add(facts.date()
+                .map(date -> say("compare.sheet-making.visit", Days.day(date)))
+                .orElse(say("compare.sheet-making.date-of-the-visit-not")));
+        facts.inspector().ifPresent(name -> parts.add(say("compare.sheet-making.inspector", name)));
         return String.join(" \u00b7 ", parts);
     }
 
@@ -149,8 +154,13 @@ public final class SheetMaking {
                 .sorted(Comparator.comparingInt(place -> rank(place.zone())))
                 .toList();
         List<CountText> counts = new ArrayList<>();
-        comparison.refinished().ifPresent(one -> counts.add(CountText.of("refinished", one, letters)));
-        comparison.repaired().ifPresent(one -> counts.add(CountText.of("repaired over filler", one, letters)));
+        comparison
+                .refinished()
+                .ifPresent(one -> counts.add(CountText.of(say("compare.sheet-making.refinished"), one, letters)));
+        comparison
+                .repaired()
+                .ifPresent(one ->
+                        counts.add(CountText.of(say("compare.sheet-making.repaired-over-filler"), one, letters)));
         return new PairSheet(
                 comparison,
                 letters,
@@ -184,7 +194,7 @@ public final class SheetMaking {
         return new PlaceText(
                 zone,
                 zone.label(),
-                zone.place().counterpart().map(Counterpart::why),
+                zone.place().counterpart().map(Counterpart::said),
                 zone.zoneA()
                         .map(one -> FactsText.of(a, one, zone.a().orElseThrow(), asked.unit()))
                         .orElseGet(() -> FactsText.none(zone.label())),
@@ -201,39 +211,39 @@ public final class SheetMaking {
         boolean measured = car.findings().evidence().zones().stream()
                 .anyMatch(zone -> zone.readable() && !zone.spotsUm().isEmpty());
         return measured
-                ? letter + ": its own level is "
-                        + asked.unit().of(car.findings().history().carLevel().um()) + "."
-                : letter + " was not measured.";
+                ? say(
+                        "compare.sheet-making.its-own-level-is",
+                        letter,
+                        asked.unit().of(car.findings().history().carLevel().um()))
+                : say("compare.sheet-making.was-not-measured", letter);
     }
 
     private static String compared(Comparison comparison) {
         int counted = comparison.counted().size();
-        String rest = Numerals.count(comparison.notComparable(), "panel is", "panels are")
-                + " not comparable: not measured on both, or not there on one.";
+        String rest = say("compare.sheet-making.panels-are-not-comparable-not", comparison.notComparable());
         return comparison.refinished().isEmpty()
                 ? String.join(" ", comparison.remarks()) + " " + rest
-                : "Over " + Numerals.count(counted, "panel that was", "panels that were") + " measured on both; "
-                        + rest;
+                : say("compare.sheet-making.over-panels-that-were-measured", counted, rest);
     }
 
     private static PairSheet.TrialText trial(ComparedTrial trial) {
-        return new PairSheet.TrialText(trial.item(), tried(trial.a()), tried(trial.b()));
+        return new PairSheet.TrialText(TrialNames.said(trial.item()), tried(trial.a()), tried(trial.b()));
     }
 
     private static String tried(Optional<Trial> trial) {
-        return trial.map(one -> one.result().word()
+        return trial.map(one -> one.result().said()
                         + one.value()
-                                .map(value -> ", " + Numerals.trueMinus(value.toPlainString())
+                                .map(value -> ", " + Numerals.trueMinus(Numerals.typed(value))
                                         + one.unit()
                                                 .map(unit -> "\u202f" + unit)
                                                 .orElse(""))
                                 .orElse(""))
-                .orElse("not tried");
+                .orElse(say("compare.sheet-making.not-tried"));
     }
 
     private List<String> cautions() {
         Set<String> all = new LinkedHashSet<>(FinishCautions.texts());
-        all.add(MarksReport.CAUTION);
+        all.add(MarksReport.caution());
         return List.copyOf(all);
     }
 

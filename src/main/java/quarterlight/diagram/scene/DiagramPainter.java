@@ -11,7 +11,9 @@ import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -20,6 +22,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.ColorContrast;
 import quarterlight.diagram.ink.Highlight;
 import quarterlight.diagram.ink.InkPalette;
+import quarterlight.diagram.place.PlatePlacement;
 
 /**
  * Paints a scene by Java2D, only what the clip touches; the window's renderer. The scene itself does not change, so it is drawn once
@@ -28,8 +31,8 @@ import quarterlight.diagram.ink.InkPalette;
 public final class DiagramPainter {
     private static final double SELECTED_PX = 2;
     private static final double RIM_PX = 1;
-    private static final int HOVER_ALPHA = (int) Math.round(0.12 * 255);
     private static final double NAME_SIZE = 12;
+    private static final int HOVER_ALPHA = (int) Math.round(0.12 * 255);
     /** From this device scale on hatching is drawn smoothed. */
     private static final double FINE_SCALE = 1.5;
 
@@ -42,6 +45,10 @@ public final class DiagramPainter {
 
     private final DiagramScene scene;
     private Optional<Kept> kept = Optional.empty();
+    private Named named = new Named(Set.of(), Map.of());
+
+    /** The plates of the selection painted last. */
+    private record Named(Set<ZoneId> selected, Map<ZoneId, List<DrawnItem>> plates) {}
 
     /** The scene as a picture at a device scale. */
     private record Kept(double scaleX, double scaleY, BufferedImage picture) {}
@@ -157,7 +164,7 @@ public final class DiagramPainter {
         highlight.hovered().ifPresent(zone -> hover(g, zone));
         Set<ZoneId> selected = new TreeSet<>(highlight.selected());
         selected.forEach(zone -> select(g, zone));
-        selected.forEach(zone -> name(zone).ifPresent(plate -> plate.forEach(thing -> draw(g, thing, clip))));
+        plates(selected).values().forEach(plate -> plate.forEach(thing -> draw(g, thing, clip)));
     }
 
     private static void smooth(Graphics2D g) {
@@ -223,37 +230,50 @@ public final class DiagramPainter {
         scene.outlinesOf(zone).forEach(g::draw);
     }
 
-    /** The name plate of a selected zone above its largest outline. */
-    private Optional<List<DrawnItem>> name(ZoneId zone) {
-        String text = scene.ink().names().getOrDefault(zone, zone.value());
-        Optional<Shape> largest = scene.outlinesOf(zone).stream()
-                .max((a, b) -> Double.compare(size(a.getBounds2D()), size(b.getBounds2D())));
-        return largest.map(shape -> {
-            Rectangle2D box = shape.getBounds2D();
-            double width = scene.measure().width(text, NAME_SIZE, true);
-            double height = NAME_SIZE + 6;
-            double left = Math.max(
-                    2, Math.min(box.getCenterX() - width / 2 - 5, scene.layout().width() - width - 12));
-            double top = box.getMinY() - height - 4 >= 0 ? box.getMinY() - height - 4 : box.getMaxY() + 4;
-            Color accent = scene.palette().accent();
-            return List.of(
-                    DrawnItem.Filled.of(new RoundRectangle2D.Double(left, top, width + 10, height, 4, 4), accent),
-                    new DrawnItem.Words(
-                            text,
-                            left + 5,
-                            top + height / 2 + 0.35 * NAME_SIZE,
-                            NAME_SIZE,
-                            true,
-                            ColorContrast.readable(
-                                    accent,
-                                    scene.palette().ground(),
-                                    scene.palette().ink()),
-                            width));
-        });
+    /** The name plates of selected zones, off whatever else is written on the sheet. */
+    private Map<ZoneId, List<DrawnItem>> plates(Set<ZoneId> selected) {
+        if (!named.selected().equals(selected)) {
+            List<PlatePlacement.Wish> wishes = new ArrayList<>();
+            for (ZoneId zone : new TreeSet<>(selected)) {
+                List<Rectangle2D> boxes =
+                        scene.outlinesOf(zone).stream().map(Shape::getBounds2D).toList();
+                if (!boxes.isEmpty()) {
+                    wishes.add(new PlatePlacement.Wish(zone, boxes, nameWidth(zone) + 10, NAME_SIZE + 6));
+                }
+            }
+            Map<ZoneId, List<DrawnItem>> drawn = new HashMap<>();
+            PlatePlacement.place(wishes, scene.taken(), sheet())
+                    .forEach((zone, box) -> drawn.put(zone, plate(zone, box)));
+            named = new Named(Set.copyOf(selected), drawn);
+        }
+        return named.plates();
     }
 
-    private static double size(Rectangle2D r) {
-        return r.getWidth() * r.getHeight();
+    private String nameOf(ZoneId zone) {
+        return scene.ink().names().getOrDefault(zone, zone.value());
+    }
+
+    private double nameWidth(ZoneId zone) {
+        return scene.measure().width(nameOf(zone), NAME_SIZE, true);
+    }
+
+    private List<DrawnItem> plate(ZoneId zone, Rectangle2D box) {
+        Color accent = scene.palette().accent();
+        return List.of(
+                DrawnItem.Filled.of(
+                        new RoundRectangle2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight(), 4, 4),
+                        accent),
+                new DrawnItem.Words(
+                        nameOf(zone),
+                        box.getX() + 5,
+                        box.getCenterY() + 0.35 * NAME_SIZE,
+                        NAME_SIZE,
+                        true,
+                        ColorContrast.readable(
+                                accent,
+                                scene.palette().ground(),
+                                scene.palette().ink()),
+                        nameWidth(zone)));
     }
 
     /**
@@ -275,7 +295,13 @@ public final class DiagramPainter {
                 zone -> before.selected().contains(zone) && after.selected().contains(zone));
         for (ZoneId zone : selection) {
             scene.outlinesOf(zone).forEach(shape -> regions.add(outer(shape.getBounds2D(), SELECTED_PX + RIM_PX)));
-            name(zone).ifPresent(plate -> plate.forEach(thing -> regions.add(outer(thing.bounds(), 1))));
+        }
+        if (!selection.isEmpty()) {
+            // plates give way to each other, so others may move too
+            List<List<DrawnItem>> both =
+                    new ArrayList<>(plates(before.selected()).values());
+            both.addAll(plates(after.selected()).values());
+            both.forEach(plate -> plate.forEach(thing -> regions.add(outer(thing.bounds(), 1))));
         }
         return regions;
     }

@@ -1,12 +1,13 @@
 package quarterlight.edit.export;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
-import quarterlight.units.Numerals;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.WithheldFiles;
 import quarterlight.visit.row.RecordKind;
@@ -29,13 +30,10 @@ public record DisclosurePreview(List<String> goes, List<String> stays) {
     public static DisclosurePreview of(VisitRecord visit, ZoneCatalog catalog) {
         VisitRecord open = visit.forBuyer();
         List<String> goes = new ArrayList<>();
-        goes.add("The pages: brief, diagram and report.");
-        goes.add("Names, hashes, sizes and times of "
-                + Numerals.count(open.photos().size(), "photo or file", "photos and files")
-                + "; their pictures reduced, on the pages.");
-        goes.add("In full size, without hidden regions and without the data of the camera: every photo that the report"
-                + " shows.");
-        goes.add("The public half of your signing key, and your name if the visit names you as its inspector.");
+        goes.add(say("going.pages"));
+        goes.add(say("going.files", open.photos().size()));
+        goes.add(say("going.pictures"));
+        goes.add(say("going.key"));
         List<String> rows = new ArrayList<>();
         List<String> kept = new ArrayList<>();
         for (RecordKind<?> kind : RecordKind.all()) {
@@ -44,7 +42,7 @@ public record DisclosurePreview(List<String> goes, List<String> stays) {
             }
         }
         if (!rows.isEmpty()) {
-            goes.add("As tables: " + String.join(", ", rows) + ".");
+            goes.add(say("going.tables", String.join(", ", rows)));
         }
         return new DisclosurePreview(goes, stays(visit, open, catalog, kept));
     }
@@ -63,44 +61,42 @@ public record DisclosurePreview(List<String> goes, List<String> stays) {
 
     private static List<String> stays(VisitRecord visit, VisitRecord open, ZoneCatalog catalog, List<String> kept) {
         List<String> stays = new ArrayList<>();
-        stays.add("The originals, the database and its edit log, and how the cameras' clocks were set.");
+        stays.add(say("going.home"));
         long placed = visit.photos().stream()
                 .filter(photo -> photo.file().position().isPresent())
                 .count();
         if (placed > 0) {
-            stays.add("Where " + Numerals.count(placed, "photo was", "photos were") + " taken.");
+            stays.add(say("going.places", placed));
         }
         if (!visit.hidden().isEmpty()) {
-            stays.add("What " + Numerals.count(visit.hidden().size(), "hidden region covers", "hidden regions cover")
-                    + ".");
+            stays.add(say("going.hidden", visit.hidden().size()));
         }
         if (!visit.zonesLeftOut().isEmpty()) {
             List<String> names = catalog.all().stream()
                     .filter(zone -> visit.zonesLeftOut().contains(zone.id()))
                     .map(Zone::label)
                     .toList();
-            stays.add("Zones left out, and all that is told of them: "
-                    + names.stream().limit(NAMED).collect(Collectors.joining("; "))
-                    + (names.size() > NAMED ? "; and " + (names.size() - NAMED) + " more" : "") + ".");
+            String some = names.stream().limit(NAMED).collect(Collectors.joining("; "));
+            int more = names.size() - NAMED;
+            stays.add(more > 0 ? say("going.zones.more", some, more) : say("going.zones", some));
         }
         int held = WithheldFiles.of(visit).count();
         int photos = visit.photos().size() - open.photos().size() - held;
         if (photos > 0) {
-            stays.add(Numerals.count(photos, "photo", "photos") + " left out, or showing nothing but zones left out.");
+            stays.add(say("going.photos", photos));
         }
         if (held > 0) {
-            stays.add(Numerals.count(held, "paper, memo or file of words", "papers, memos and files of words")
-                    + " not released.");
+            stays.add(say("going.held", held));
         }
         if (!kept.isEmpty()) {
-            stays.add("Rows that are private or about what is left out: " + String.join(", ", kept) + ".");
+            stays.add(say("going.rows", String.join(", ", kept)));
         }
         return stays;
     }
 
     /** Both lists as text, a sentence a line. */
     public String text() {
-        return "Goes to the buyer:\n" + lines(goes) + "Stays at home:\n" + lines(stays);
+        return say("going.goes") + "\n" + lines(goes) + say("going.stays") + "\n" + lines(stays);
     }
 
     private static String lines(List<String> sentences) {

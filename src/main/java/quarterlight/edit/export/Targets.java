@@ -1,5 +1,7 @@
 package quarterlight.edit.export;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -18,8 +20,9 @@ public final class Targets {
         if (parent == null || !Files.isDirectory(parent)) {
             throw new EditRefused(
                     target.toString(),
-                    target + " cannot be made: the folder " + (parent == null ? "above it" : parent)
-                            + " is not there. Make it first.");
+                    parent == null
+                            ? say("refused.target.above", target)
+                            : say("refused.target.folder", target, parent));
         }
         try {
             return StagingFolder.beside(target);
@@ -36,7 +39,7 @@ public final class Targets {
     }
 
     static EditRefused taken(Path target) {
-        return new EditRefused(target.toString(), target + " exists already. Give a name that does not exist yet.");
+        return new EditRefused(target.toString(), say("refused.target.taken", target));
     }
 
     /** Moves what was made to its target. */
@@ -52,8 +55,7 @@ public final class Targets {
     public static void requireOutside(Path visit, Path target) throws EditRefused, IOException {
         Path parent = target.toAbsolutePath().normalize().getParent();
         if (parent != null && Files.isDirectory(parent) && parent.toRealPath().startsWith(visit.toRealPath())) {
-            throw new EditRefused(
-                    target.toString(), target + " lies within the visit " + visit + ". Give a place outside of it.");
+            throw new EditRefused(target.toString(), say("refused.target.inside", target, visit));
         }
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.edit.fact;
 
+import static quarterlight.language.Sentences.say;
+
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -32,8 +34,7 @@ public final class ClockEdits {
     public static Duration shift(String text) throws EditRefused {
         Matcher m = SHIFT.matcher(text.strip());
         if (!m.matches()) {
-            throw new EditRefused(
-                    "shift", "\"" + text + "\" is not a shift. Write it as +HH:MM:SS or -HH:MM:SS, such as -01:00:00.");
+            throw new EditRefused("shift", say("refused.clock.shift", text));
         }
         Duration shift = Duration.ofHours(Long.parseLong(m.group(2)))
                 .plusMinutes(Long.parseLong(m.group(3)))
@@ -66,24 +67,21 @@ public final class ClockEdits {
                 visit.photo(photo).orElseThrow(() -> new EditRefused("photo", "The visit has no photo " + photo + "."));
         if (!seen.file().camera().equals(Optional.of(camera))) {
             throw new EditRefused(
-                    "photo",
-                    "Photo " + photo + " (" + seen.file().name() + ") was not taken by camera " + camera + ".");
+                    "photo", say("refused.clock.camera", photo, seen.file().name(), camera));
         }
         ClockSetting setting = CorrectedTimes.shownOn(visit, photo, shows, zone)
                 .orElseThrow(() -> new EditRefused(
-                        "photo",
-                        "Photo " + photo + " (" + seen.file().name()
-                                + ") has no recorded time. Give a photo that has one, or give a shift."));
+                        "photo", say("refused.clock.time", photo, seen.file().name())));
         return set(setting);
     }
 
     /** Takes a camera's clock as it recorded. */
     public void reset(CameraId camera) throws VisitProblem {
-        store.change("take the clock of " + camera + " as recorded", tx -> tx.removeClock(camera));
+        store.change(say("undo.clock.reset", camera), tx -> tx.removeClock(camera));
     }
 
     private ClockSetting set(ClockSetting setting) throws VisitProblem {
-        store.change("set the clock of " + setting.camera(), tx -> tx.setClock(setting));
+        store.change(say("undo.clock", setting.camera()), tx -> tx.setClock(setting));
         return setting;
     }
 

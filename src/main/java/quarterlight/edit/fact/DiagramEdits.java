@@ -1,5 +1,7 @@
 package quarterlight.edit.fact;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -102,10 +104,7 @@ public final class DiagramEdits {
             }
         } catch (IOException e) {
             throw new EditRefused(
-                    KEY,
-                    "The diagram cannot be copied to "
-                            + store.folder().root().resolve(VisitDiagram.FOLDER)
-                            + ". Check that there is room and that it may be written.");
+                    KEY, say("refused.diagram.copy", store.folder().root().resolve(VisitDiagram.FOLDER)));
         }
     }
 
@@ -128,8 +127,7 @@ public final class DiagramEdits {
             named = folder.resolve(wanted.endsWith(ENDING) ? wanted : wanted + ENDING);
             given = Path.of(wanted);
         } catch (InvalidPathException e) {
-            throw new EditRefused(
-                    KEY, "There cannot be a diagram \"" + wanted + "\". Give a name or the path of a file.");
+            throw new EditRefused(KEY, say("refused.diagram.name", wanted));
         }
         if (Files.isRegularFile(named)) {
             return named;

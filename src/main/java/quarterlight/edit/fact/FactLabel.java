@@ -1,8 +1,11 @@
 package quarterlight.edit.fact;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Map;
 import quarterlight.car.ZoneId;
+import quarterlight.language.Sentences;
 import quarterlight.visit.fact.Fact;
 import quarterlight.visit.fact.Facts;
 import quarterlight.visit.row.UndoNames;
@@ -11,19 +14,6 @@ import quarterlight.visit.row.UndoNames;
 final class FactLabel {
     /** More than these are counted. */
     private static final int NAMED = 3;
-
-    /** Facts whose key is no word of its own. */
-    private static final Map<String, String> WORDS = Map.of(
-            "drive", "steering wheel side",
-            "timezone", "time zone",
-            "brief", "first paragraph",
-            "report", "length of the report",
-            "diagram", "drawing",
-            "built", "build date",
-            "year", "model year",
-            "date", "day of the visit",
-            "limits", "limits of the visit",
-            "terms", "your terms");
 
     private final UndoNames.Words words;
 
@@ -38,16 +28,12 @@ final class FactLabel {
         }
         List<String> names = keys.stream().limit(NAMED).map(this::name).toList();
         int more = keys.size() - names.size();
-        return "set "
-                + (more > 0
-                        ? String.join(", ", names) + " and " + more + " more"
-                        : String.join(", ", names.subList(0, names.size() - 1)) + " and "
-                                + names.get(names.size() - 1));
+        return say("undo.facts", more > 0 ? say("undo.more", String.join(", ", names), more) : Sentences.and(names));
     }
 
     private String one(String key, String value) {
         if (value.isEmpty()) {
-            return "clear " + name(key);
+            return say("undo.fact.cleared", name(key));
         }
         boolean word = key.startsWith(Facts.SUBSTRATE_OF)
                 || Facts.find(key)
@@ -55,13 +41,18 @@ final class FactLabel {
                         .filter(choices -> !choices.isEmpty())
                         .isPresent()
                 || value.chars().noneMatch(Character::isLetter);
-        return "set " + name(key) + " to " + (word ? value : UndoNames.quoted(value));
+        return say("undo.fact.set", name(key), word ? said(key, value) : UndoNames.quoted(value));
+    }
+
+    private static String said(String key, String word) {
+        String fact = key.startsWith(Facts.SUBSTRATE_OF) ? Facts.SUBSTRATE.key() : key;
+        return Facts.find(fact).map(one -> one.said(word)).orElse(word);
     }
 
     private String name(String key) {
         if (key.startsWith(Facts.SUBSTRATE_OF)) {
-            return "substrate of " + words.zone(new ZoneId(key.substring(Facts.SUBSTRATE_OF.length())));
+            return say("undo.fact.substrate-of", words.zone(new ZoneId(key.substring(Facts.SUBSTRATE_OF.length()))));
         }
-        return WORDS.getOrDefault(key, key.replaceAll("-mm$", "").replace('-', ' '));
+        return say("undo.fact." + key);
     }
 }

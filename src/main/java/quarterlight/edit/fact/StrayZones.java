@@ -1,5 +1,7 @@
 package quarterlight.edit.fact;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -24,8 +26,7 @@ final class StrayZones {
         Map<ZoneId, Integer> strays = new TreeMap<>();
         zones(visit).filter(zone -> !known.contains(zone)).forEach(zone -> strays.merge(zone, 1, Integer::sum));
         List<String> sentences = new ArrayList<>();
-        strays.forEach((zone, count) -> sentences.add((count == 1 ? "1 row lies" : count + " rows lie") + " in zone "
-                + zone + ", which a car of this body does not have."));
+        strays.forEach((zone, count) -> sentences.add(say("refused.stray", count, zone)));
         return sentences;
     }
 

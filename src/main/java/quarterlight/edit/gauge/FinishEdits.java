@@ -1,5 +1,7 @@
 package quarterlight.edit.gauge;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -63,22 +65,22 @@ public final class FinishEdits {
     }
 
     private String noting(Set<Place> places, Optional<Boolean> seen) throws VisitProblem {
-        String does = seen.isPresent() ? "note " : "take back ";
-        String how = seen.map(yes -> yes ? ", seen" : ", not seen").orElse("");
-        return does + named(places, how);
+        return say(seen.isPresent() ? "undo.signs.note" : "undo.take-back", named(places, seen));
     }
 
     /** The first of some signs by its words and its zone, and how many more there are. */
-    private String named(Set<Place> places, String how) throws VisitProblem {
+    private String named(Set<Place> places, Optional<Boolean> seen) throws VisitProblem {
         Place first = places.stream()
                 .min(Comparator.comparing(Place::zone).thenComparing(Place::kind))
                 .orElseThrow();
-        return "sign " + first.kind().word().replace('-', ' ') + how + named(" on ", first.zone())
-                + (places.size() == 1 ? "" : " and " + (places.size() - 1) + " more");
+        String key = seen.map(yes -> yes ? "undo.row.sign.seen" : "undo.row.sign.not-seen")
+                .orElse("undo.row.sign");
+        String one = say(key, first.kind().said().replace('-', ' '), zone(first.zone()));
+        return places.size() == 1 ? one : say("undo.more", one, places.size() - 1);
     }
 
-    private String named(String before, ZoneId zone) throws VisitProblem {
-        return before + new RowLabels(store.read()).zone(zone);
+    private String zone(ZoneId zone) throws VisitProblem {
+        return new RowLabels(store.read()).zone(zone);
     }
 
     private static void note(VisitTx tx, List<Recorded<Sign>> kept, Place place, Optional<Boolean> seen) {
@@ -115,10 +117,10 @@ public final class FinishEdits {
         if (places.isEmpty()) {
             return;
         }
-        String what = named(places, "");
+        String what = named(places, Optional.empty());
         RowLabels labels = new RowLabels(store.read());
         String label =
-                photo.map(id -> "tie " + labels.photo(id) + " to " + what).orElse("take the photo off " + what);
+                photo.map(id -> say("undo.tie", labels.photo(id), what)).orElseGet(() -> say("undo.untie", what));
         store.change(label, tx -> {
             for (Recorded<Sign> row : tx.read().signs()) {
                 if (places.stream().anyMatch(place -> place.holds(row.value()))) {
@@ -134,7 +136,7 @@ public final class FinishEdits {
 
     /** Says for which panel the signs noted in a zone speak; empty for the zone itself. */
     public void speakFor(ZoneId zone, Optional<ZoneId> panel) throws VisitProblem {
-        String label = "say what the signs" + named(" on ", zone) + " speak for";
+        String label = say("undo.signs.speak", zone(zone));
         store.change(label, tx -> {
             for (Recorded<Sign> row : tx.read().signs()) {
                 if (row.value().zone().equals(zone)) {
@@ -158,7 +160,7 @@ public final class FinishEdits {
         if (!signs.isEmpty()) {
             kept.add(labels.named(RecordKind.SIGNS, signs));
         }
-        store.change("keep " + String.join("; ", kept), tx -> {
+        store.change(say("undo.keep", String.join("; ", kept)), tx -> {
             tx.addAll(RecordKind.READINGS, readings);
             tx.addAll(RecordKind.SIGNS, signs);
         });

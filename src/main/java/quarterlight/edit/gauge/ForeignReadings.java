@@ -1,5 +1,7 @@
 package quarterlight.edit.gauge;
 
+import static quarterlight.language.Sentences.say;
+
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -77,8 +79,7 @@ public record ForeignReadings(
         if (!lacking.isEmpty()) {
             throw new EditRefused(
                     "columns",
-                    table.file() + " has no column " + lacking.get(0) + ". Its columns are "
-                            + String.join(", ", table.columns()) + ".");
+                    say("refused.table.column", table.file(), lacking.get(0), String.join(", ", table.columns())));
         }
         return new Reader(table, profile, visit, catalog).read();
     }
@@ -135,11 +136,7 @@ public record ForeignReadings(
         }
 
         ForeignReadings read() {
-            table.odd()
-                    .forEach(line -> refused.add(new Refused(
-                            line,
-                            Optional.empty(),
-                            "the row has more or fewer cells than the others; it is passed over")));
+            table.odd().forEach(line -> refused.add(new Refused(line, Optional.empty(), say("refused.table.odd"))));
             for (ForeignTable.Line line : table.rows()) {
                 try {
                     take(line);
@@ -156,8 +153,8 @@ public record ForeignReadings(
             Optional<String> spot = cell(line, profile.spot());
             Optional<String> named = cell(line, profile.zone());
             if (named.isEmpty()) {
-                LocalDateTime when = time.orElseThrow(
-                        () -> new RowRefused(profile.zone(), "it has neither a zone nor a time to place it by"));
+                LocalDateTime when =
+                        time.orElseThrow(() -> new RowRefused(profile.zone(), say("refused.table.placeless")));
                 withoutZone.add(new WithoutZone(line.number(), value, when, spot));
                 return;
             }
@@ -212,10 +209,9 @@ public record ForeignReadings(
 
         private GaugeValue value(ForeignTable.Line line) throws RowRefused {
             Optional<String> column = Optional.of(profile.value());
-            String text = cell(line, column).orElseThrow(() -> new RowRefused(column, "the cell is empty"));
+            String text = cell(line, column).orElseThrow(() -> new RowRefused(column, say("refused.table.empty")));
             if (text.matches("\\d+,\\d{3}")) {
-                throw new RowRefused(
-                        column, "\"" + text + "\" may mean thousands or thousandths; write it with a point");
+                throw new RowRefused(column, say("refused.table.thousands", text));
             }
             String plain = text.toLowerCase(Locale.ROOT)
                     .replaceAll("\\bmicrons?\\b", "um")
@@ -225,7 +221,7 @@ public record ForeignReadings(
                         TypedReading.of(plain, unit(line), visit.facts().gaugeRange());
                 if (value instanceof GaugeValue.Measured measured
                         && measured.typed().signum() < 0) {
-                    throw new RowRefused(column, text + " is below 0");
+                    throw new RowRefused(column, say("refused.table.below", text));
                 }
                 return value;
             } catch (EditRefused e) {
@@ -244,7 +240,7 @@ public record ForeignReadings(
             if (text.get().matches("um|\u00b5m|\u03bcm|microns?")) {
                 return ThicknessUnit.UM;
             }
-            throw new RowRefused(profile.unit(), "\"" + text.get() + "\" is neither mil nor um");
+            throw new RowRefused(profile.unit(), say("refused.table.unit", text.get()));
         }
 
         private Optional<LocalDateTime> time(ForeignTable.Line line) throws RowRefused {
@@ -260,8 +256,7 @@ public record ForeignReadings(
             if (time.isEmpty() && profile.time().isPresent()) {
                 throw new RowRefused(
                         profile.time(),
-                        "\"" + text.get() + "\" is not a date and time that exists"
-                                + (known.isEmpty() ? ", and a bare time needs the date of the visit" : ""));
+                        say(known.isEmpty() ? "refused.table.bare-time" : "refused.table.time", text.get()));
             }
             return time;
         }

@@ -1,5 +1,7 @@
 package quarterlight.edit.gauge;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,7 +33,7 @@ public final class GaugeCheckEdits {
      */
     public void accuracy(OptionalDouble percent, OptionalDouble um) throws VisitProblem {
         change(
-                "state the gauge's accuracy",
+                say("undo.accuracy"),
                 check -> new GaugeCheck(
                         check.when(),
                         check.on(),
@@ -46,7 +48,7 @@ public final class GaugeCheckEdits {
     /** States the tolerance of a shim for every check on the same surface as this one. */
     public void shimTolerance(GaugeCheck like, OptionalDouble um) throws VisitProblem {
         change(
-                "state the shim's tolerance",
+                say("undo.shim"),
                 check -> check.on() == like.on()
                                 && check.nominal()
                                         .thickness()
@@ -77,8 +79,8 @@ public final class GaugeCheckEdits {
     /** Notes the mode that the gauge worked in for every reading of these zones; empty if it is not known. */
     public void mode(Set<ZoneId> zones, Optional<GaugeMode> mode) throws VisitProblem {
         RowLabels labels = new RowLabels(store.read());
-        String where = zones.size() == 1 ? labels.zone(zones.iterator().next()) : zones.size() + " zones";
-        store.change("note the gauge's mode on " + where, tx -> {
+        String where = zones.size() == 1 ? labels.zone(zones.iterator().next()) : say("undo.zones", zones.size());
+        store.change(say("undo.mode", where), tx -> {
             for (Recorded<Reading> row : tx.read().readings()) {
                 Reading reading = row.value();
                 if (zones.contains(reading.zone()) && !reading.mode().equals(mode)) {

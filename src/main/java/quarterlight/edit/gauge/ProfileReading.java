@@ -1,5 +1,7 @@
 package quarterlight.edit.gauge;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -69,8 +71,7 @@ public final class ProfileReading {
         try {
             profiles.keep(name, profile.asText());
         } catch (IOException e) {
-            throw new EditRefused(
-                    "profile", "The profile could not be kept in the settings folder. Check its access and its space.");
+            throw new EditRefused("profile", say("refused.table.kept"));
         }
     }
 

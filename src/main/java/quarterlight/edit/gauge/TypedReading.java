@@ -1,5 +1,7 @@
 package quarterlight.edit.gauge;
 
+import static quarterlight.language.Sentences.say;
+
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,32 +27,25 @@ public final class TypedReading {
      */
     public static GaugeValue of(String typed, ThicknessUnit usual, Thickness range) throws EditRefused {
         String text = typed.strip().toLowerCase(Locale.ROOT);
-        if (text.equals("n") || text.equals("none")) {
+        if (text.equals("n") || text.equals("none") || text.equals("kein") || text.equals("keins")) {
             return new GaugeValue.NoMetal();
         }
-        if (text.equals("o") || text.equals("over")) {
+        if (text.equals("o") || text.equals("over") || text.equals("\u00fcber")) {
             return new GaugeValue.OverRange();
         }
         Matcher number = NUMBER.matcher(text);
         if (!number.matches()) {
-            throw new EditRefused(
-                    "reading",
-                    "\"" + typed.strip()
-                            + "\" is no reading. Type a number, n for no metal found, or o for beyond the range.");
+            throw new EditRefused("reading", say("refused.reading", typed.strip()));
         }
         Optional<String> said = Optional.ofNullable(number.group(2));
         ThicknessUnit unit = said.isEmpty()
                 ? usual
                 : ThicknessUnit.said(said.get())
-                        .orElseThrow(() -> new EditRefused(
-                                "reading", "\"" + said.get() + "\" is no unit of thickness. Type mil or um."));
+                        .orElseThrow(() -> new EditRefused("reading", say("refused.reading.unit", said.get())));
         GaugeValue.Measured value =
                 new GaugeValue.Measured(new BigDecimal(number.group(1).replace(',', '.')), unit);
         if (value.thickness().um() > range.um()) {
-            throw new EditRefused(
-                    "reading",
-                    typed.strip() + " is above the gauge's range of " + Math.round(range.um())
-                            + " um. Check the unit, or type o.");
+            throw new EditRefused("reading", say("refused.reading.range", typed.strip(), Math.round(range.um())));
         }
         return value;
     }

@@ -1,5 +1,7 @@
 package quarterlight.edit.intake;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -79,8 +81,7 @@ public final class FrameKeeping {
                 Files.deleteIfExists(folder);
             }
         } catch (IOException e) {
-            throw new EditRefused(
-                    "frame", "The frame could not be written to the folder for temporary files. Make room there.");
+            throw new EditRefused("frame", say("refused.frame.folder"));
         }
     }
 
@@ -96,9 +97,9 @@ public final class FrameKeeping {
             taken.thumbnail().ifPresent(thumbnail -> shelf.put(kept.sha256(), thumbnail.jpeg()));
             return id;
         } catch (OriginalNotKept e) {
-            throw new EditRefused("frame", "The frame could not be kept: " + e.reason() + ".");
+            throw new EditRefused("frame", say("refused.frame.kept", e.reason()));
         } catch (WorkerLost e) {
-            throw new EditRefused("frame", "The frame could not be kept: " + e.reason() + ".");
+            throw new EditRefused("frame", say("refused.frame.kept", e.reason()));
         }
     }
 
@@ -107,9 +108,7 @@ public final class FrameKeeping {
                 .filter(photo -> photo.file().sha256().equals(kept.sha256()))
                 .map(Photo::id)
                 .findFirst();
-        return before.isPresent()
-                ? before.get()
-                : store.edit("keep a frame of " + film.name(), tx -> tx.addPhoto(kept));
+        return before.isPresent() ? before.get() : store.edit(say("undo.frame", film.name()), tx -> tx.addPhoto(kept));
     }
 
     private PhotoFile filmOf(PhotoId film, double seconds) throws EditRefused, VisitProblem {

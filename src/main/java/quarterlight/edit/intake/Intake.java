@@ -1,5 +1,7 @@
 package quarterlight.edit.intake;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,11 +42,11 @@ public final class Intake {
     private static final int MAX_IN_BATCH = 50;
     private static final Duration MAX_BATCH_TIME = Duration.ofSeconds(2);
 
-    private static final Noun PHOTOS = new Noun("photo", "photos");
-    private static final Noun WORDS = new Noun("file of words", "files of words");
+    private static final Noun PHOTOS = new Noun("undo.take-in.photos");
+    private static final Noun WORDS = new Noun("undo.take-in.words");
 
-    /** What is taken in, in the label of the edit. */
-    private record Noun(String one, String many) {}
+    /** What is taken in, by the key of the label of the edit. */
+    private record Noun(String key) {}
 
     private final VisitStore store;
     private final Clock clock;
@@ -90,7 +92,7 @@ public final class Intake {
         Path visitFolder = store.folder().root();
         refuseUnusable(folders, new OriginalsFolder(visitFolder));
         decoding.start();
-        progress.report(0, 0, "looking through the folders");
+        progress.report(0, 0, say("refused.intake.scan"));
         return take(FolderScan.of(folders, Optional.of(visitFolder), progress), PHOTOS, decoding, progress);
     }
 
@@ -134,11 +136,10 @@ public final class Intake {
     private static void refuseUnusable(List<Path> folders, OriginalsFolder originals) throws IntakeRefused {
         for (Path folder : folders) {
             if (!Files.exists(folder)) {
-                throw new IntakeRefused(folder, "there is no such folder; check the path.");
+                throw new IntakeRefused(folder, say("refused.intake.no-folder"));
             }
             if (originals.isOfThisVisit(folder)) {
-                throw new IntakeRefused(
-                        folder, "this is part of the visit itself; name the folder that the photos came in.");
+                throw new IntakeRefused(folder, say("refused.intake.own"));
             }
         }
     }
@@ -221,7 +222,7 @@ public final class Intake {
                 return;
             }
             originals.forceNames();
-            String label = "take in " + (added + waiting.size()) + " " + (expected == 1 ? noun.one() : noun.many());
+            String label = say(noun.key(), added + waiting.size(), expected);
             int recorded = store.edit(label, group, tx -> {
                 int count = 0;
                 for (FileIntake.Taken taken : waiting) {

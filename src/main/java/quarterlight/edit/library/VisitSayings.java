@@ -89,7 +89,8 @@ final class VisitSayings {
                         facts.claimed())
                 .flatMap(Optional::stream)
                 .collect(Collectors.joining("; "));
-        return new LibraryRow("visit", "", text, facts.car().body().style().word(), ofCar(visit));
+        return new LibraryRow(
+                "visit", "", text, facts.car().body().style().word(), ofCar(visit), Optional.empty(), List.of());
     }
 
     private <T> void add(RecordKind<T> kind, List<LibraryRow> rows) {
@@ -112,6 +113,7 @@ final class VisitSayings {
                         text,
                         zone.replace('-', ' '),
                         picture(cells),
+                        Optional.of(row.id()),
                         kind.word().equals(MARKS) ? MarkLikeness.bareParts(text) : List.of()));
             }
         }

@@ -1,5 +1,7 @@
 package quarterlight.edit.list;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,7 +49,7 @@ public final class UserLists {
         String text = list.text(cells);
         Optional<String> fault = fault(list, text);
         if (fault.isPresent()) {
-            throw new EditRefused(list.word(), "the list of " + list.word() + ", " + fault.get());
+            throw new EditRefused(list.word(), say("refused.list", list.word(), fault.get()));
         }
         setAside(list);
         DurableFiles.text(file(list), text);

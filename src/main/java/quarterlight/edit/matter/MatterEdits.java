@@ -1,5 +1,7 @@
 package quarterlight.edit.matter;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -35,11 +37,11 @@ public final class MatterEdits {
     public void set(Matters matters, String id, Severity severity, String reason) throws EditRefused, VisitProblem {
         Matter matter = matters.find(id).orElseThrow(() -> unknown(matters, id));
         if (reason.isBlank()) {
-            throw new EditRefused("reason", "A severity of your own needs its reason; say it in a few words.");
+            throw new EditRefused("reason", say("refused.severity.reason"));
         }
         MatterDecision decision = new MatterDecision(id, severity, reason.strip(), matter.ruled());
         List<Recorded<MatterDecision>> earlier = earlier(id);
-        String label = "set " + UndoNames.quoted(matter.sentence()) + " to " + severity.word();
+        String label = say("undo.severity", UndoNames.quoted(matter.sentence()), severity.said());
         if (earlier.isEmpty()) {
             new RowEdits(store).add(RecordKind.DECISIONS, List.of(decision), label);
         } else {
@@ -61,8 +63,8 @@ public final class MatterEdits {
         }
         String what = matters.find(id)
                 .map(matter -> UndoNames.quoted(matter.sentence()))
-                .orElse("what matters no more");
-        new RowEdits(store).remove(RecordKind.DECISIONS, rows, "take back the severity of " + what);
+                .orElseGet(() -> say("undo.severity.gone"));
+        new RowEdits(store).remove(RecordKind.DECISIONS, rows, say("undo.severity.back", what));
     }
 
     private List<Recorded<MatterDecision>> earlier(String id) throws VisitProblem {

@@ -33,6 +33,7 @@ import quarterlight.edit.list.VisitLists;
 import quarterlight.edit.spoken.SaidQuotes;
 import quarterlight.findings.Findings;
 import quarterlight.finish.place.ZoneSizes;
+import quarterlight.language.Language;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.matters.Matters;
 import quarterlight.page.Anchor;
@@ -149,7 +150,9 @@ public final class VisitWork {
         requireOwn(store.folder(), out);
         Anchor anchor =
                 new Anchor(store.logHead(), new SigningKeyFile(settings).open().map(PublicHalf::fingerprint), archive);
-        try (PagesFolder folder = PagesFolder.in(out)) {
+        try (PagesFolder folder = PagesFolder.in(out);
+                Language.Scope spoken = choice.language().inHandUntilClosed()) {
+            Objects.requireNonNull(spoken, "spoken");
             PageCheck check = makePages(store, folder, choice, anchor, looked, progress);
             return new CheckedPages(folder.take(), check);
         }

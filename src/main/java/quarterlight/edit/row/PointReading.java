@@ -1,5 +1,7 @@
 package quarterlight.edit.row;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -41,10 +43,7 @@ public final class PointReading {
         try {
             return store.edit(label, tx -> joined(tx, reading));
         } catch (SchemaRefused e) {
-            throw new EditRefused(
-                    "readings",
-                    "The visit does not take a reading that breaks the rule \"" + e.rule()
-                            + "\". Nothing was changed; check its value and its unit.");
+            throw new EditRefused("readings", say("refused.rule.reading", e.rule()));
         }
     }
 

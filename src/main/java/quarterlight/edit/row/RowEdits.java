@@ -1,5 +1,7 @@
 package quarterlight.edit.row;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -64,10 +66,7 @@ public final class RowEdits {
     /** The remark that equal rows exist, if any do. */
     public static <T> Optional<String> remark(RecordKind<T> kind, Added added) {
         int equal = added.equalToOlder();
-        return equal == 0
-                ? Optional.empty()
-                : Optional.of(kind.count(equal) + (equal == 1 ? " equals a row" : " equal rows")
-                        + " that the visit had already; " + (equal == 1 ? "it was" : "they were") + " added again.");
+        return equal == 0 ? Optional.empty() : Optional.of(say("refused.equal", kind.count(equal), equal));
     }
 
     /**
@@ -110,10 +109,7 @@ public final class RowEdits {
     }
 
     private static EditRefused refused(RecordKind<?> kind, SchemaRefused e) {
-        return new EditRefused(
-                kind.word(),
-                "The visit does not take a " + kind.one() + " that breaks the rule \"" + e.rule()
-                        + "\". Nothing was changed; check its numbers and their units.");
+        return new EditRefused(kind.word(), say("refused.rule.row", kind.one(), e.rule()));
     }
 
     /** Removes rows as one edit. */
@@ -124,7 +120,7 @@ public final class RowEdits {
                 .filter(row -> wanted.contains(row.id()))
                 .map(Recorded::value)
                 .toList();
-        remove(kind, ids, gone.isEmpty() ? "remove " + kind.one() : new RowLabels(before).removed(kind, gone));
+        remove(kind, ids, gone.isEmpty() ? say("undo.remove", kind.one()) : new RowLabels(before).removed(kind, gone));
     }
 
     /** Removes rows as one edit under a label of its own. */
@@ -134,8 +130,8 @@ public final class RowEdits {
 
     /** Puts photos aside for a reason, or takes them back in if the reason is empty. */
     public void setAside(List<PhotoId> photos, Optional<String> reason) throws VisitProblem {
-        String what = photos.isEmpty() ? "no photo" : new RowLabels(store.read()).photos(photos);
-        String label = reason.isPresent() ? "set aside " + what : "take back " + what;
+        String what = photos.isEmpty() ? say("undo.no-photo") : new RowLabels(store.read()).photos(photos);
+        String label = say(reason.isPresent() ? "undo.set-aside" : "undo.take-back", what);
         store.change(label, tx -> photos.forEach(photo -> tx.setAside(photo, reason)));
     }
 }

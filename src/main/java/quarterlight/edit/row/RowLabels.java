@@ -1,10 +1,13 @@
 package quarterlight.edit.row;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Locale;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.language.Language;
 import quarterlight.table.ZoneTable;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.Photo;
@@ -45,20 +48,21 @@ public final class RowLabels implements UndoNames.Words {
     /** The file name of one photo, with how many more there are. */
     String photos(List<PhotoId> photos) {
         String first = photo(photos.get(0));
-        return photos.size() == 1 ? first : first + " and " + (photos.size() - 1) + " more";
+        return photos.size() == 1 ? first : say("undo.more", first, photos.size() - 1);
     }
 
     /** The file name of a photo. */
     @Override
     public String photo(PhotoId id) {
-        return visit.photo(id).map(Photo::file).map(file -> file.name()).orElse("photo " + id);
+        return visit.photo(id).map(Photo::file).map(file -> file.name()).orElseGet(() -> say("undo.photo", id));
     }
 
     /** The name of a zone as it stands within a sentence. */
     @Override
     public String zone(ZoneId id) {
         String label = Zones.TABLE.find(id).map(Zone::label).orElse(id.value());
-        boolean word = label.length() > 1 && Character.isLowerCase(label.charAt(1));
+        boolean word =
+                Language.inHand() == Language.ENGLISH && label.length() > 1 && Character.isLowerCase(label.charAt(1));
         return word ? label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1) : label;
     }
 }

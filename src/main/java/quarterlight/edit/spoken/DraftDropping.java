@@ -1,5 +1,7 @@
 package quarterlight.edit.spoken;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -65,9 +67,8 @@ public final class DraftDropping {
             }
         }
         if (!drafts.isEmpty()) {
-            String label = "drop what was said at "
-                    + SpokenQuote.clock(drafts.get(0).atSeconds())
-                    + (drafts.size() == 1 ? "" : " and " + (drafts.size() - 1) + " more");
+            String first = say("undo.said.drop", SpokenQuote.clock(drafts.get(0).atSeconds()));
+            String label = drafts.size() == 1 ? first : say("undo.more", first, drafts.size() - 1);
             store.change(
                     label,
                     tx -> drafts.forEach(draft -> tx.add(RecordKind.DROPPED, row(draft, walk, Optional.empty()))));

@@ -1,5 +1,7 @@
 package quarterlight.edit.spoken;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -95,9 +97,7 @@ public final class DraftKeeping {
         for (Choice choice : choices) {
             Draft draft = choice.kept();
             if (choice.read().withdrawn()) {
-                throw refused(
-                        draft.id(),
-                        named(draft) + " was taken back by later words; what holds instead is a draft of its own.");
+                throw refused(draft.id(), say("refused.draft.withdrawn", named(draft)));
             }
             if (keptBefore.contains(draft.id())) {
                 before.add(draft.id());
@@ -110,7 +110,7 @@ public final class DraftKeeping {
                     otherwise.add(DraftDropping.row(choice.read(), walk, Optional.of(draft)));
                 }
             } catch (CellRefused e) {
-                throw refused(draft.id(), named(draft) + " cannot be kept as it is" + why(e) + ". Nothing was kept.");
+                throw refused(draft.id(), say("refused.draft", named(draft), why(e)));
             }
         }
         if (!rows.isEmpty()) {
@@ -135,19 +135,15 @@ public final class DraftKeeping {
 
     private void add(List<Draft> kept, List<DraftRows.Row<?>> rows, List<DroppedDraft> otherwise)
             throws EditRefused, VisitProblem {
-        String label = "keep what was said at "
-                + SpokenQuote.clock(kept.get(0).atSeconds())
-                + (kept.size() == 1 ? "" : " and " + (kept.size() - 1) + " more");
+        String first = say("undo.said.keep", SpokenQuote.clock(kept.get(0).atSeconds()));
+        String label = kept.size() == 1 ? first : say("undo.more", first, kept.size() - 1);
         try {
             store.change(label, tx -> {
                 rows.forEach(row -> add(tx, row));
                 tx.addAll(RecordKind.DROPPED, otherwise);
             });
         } catch (SchemaRefused e) {
-            throw refused(
-                    "drafts",
-                    "The visit does not take a row that breaks the rule \"" + e.rule()
-                            + "\". Nothing was kept; type that one in by hand.");
+            throw refused("drafts", say("refused.draft.rule", e.rule()));
         }
     }
 

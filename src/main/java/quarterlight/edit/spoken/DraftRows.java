@@ -1,5 +1,7 @@
 package quarterlight.edit.spoken;
 
+import static quarterlight.language.Sentences.say;
+
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -63,7 +65,7 @@ final class DraftRows {
 
     private List<Row<?>> perZone(RecordKind<?> kind, Draft draft, Map<String, String> cells) throws CellRefused {
         if (draft.zones().isEmpty()) {
-            throw new CellRefused("zone", "no zone is known for it, and a " + kind.one() + " needs one");
+            throw new CellRefused("zone", say("refused.draft.zone", kind.one()));
         }
         Stream.Builder<Row<?>> rows = Stream.builder();
         for (ZoneId zone : draft.zones()) {
@@ -122,10 +124,7 @@ final class DraftRows {
 
     private static Map<String, String> reading(Draft draft) throws CellRefused {
         if (draft.facet(Facet.LOW_UM).isEmpty()) {
-            throw new CellRefused(
-                    "value",
-                    "the words do not tell whether the gauge found no metal or was beyond its range; type none or over"
-                            + " as a reading");
+            throw new CellRefused("value", say("refused.draft.value"));
         }
         return noted(draft, Facet.VALUE, Facet.UNIT);
     }
@@ -143,10 +142,7 @@ final class DraftRows {
 
     private static Map<String, String> gauge(Draft draft) throws CellRefused {
         if (draft.facet(Facet.KIND).isEmpty()) {
-            throw new CellRefused(
-                    "shown",
-                    "the words do not tell both what the gauge was laid on and what it showed; type the check in, or"
-                            + " add gauge");
+            throw new CellRefused("shown", say("refused.draft.gauge"));
         }
         Map<String, String> cells = noted(draft, Facet.UNIT);
         cells.put("when", draft.facet(Facet.TEXT).orElse(""));
@@ -162,7 +158,7 @@ final class DraftRows {
                 .or(() -> draft.zones().size() == 1
                         ? Optional.of(draft.zones().get(0).value())
                         : Optional.empty())
-                .orElseThrow(() -> new CellRefused("part", "no part that bears the mark is known"));
+                .orElseThrow(() -> new CellRefused("part", say("refused.draft.part")));
         return with(noted(draft, Facet.KIND, Facet.TEXT, Facet.EXPECTED), "part", part);
     }
 
@@ -193,7 +189,6 @@ final class DraftRows {
         if (words.contains(" km ") || words.contains(" kilomet") || words.contains(" kays ")) {
             return "km";
         }
-        throw new CellRefused(
-                "unit", "neither miles nor kilometers are said; type the figure with its unit, or add odometer");
+        throw new CellRefused("unit", say("refused.draft.unit"));
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.edit.spoken;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -134,8 +136,11 @@ public final class Recognizing {
             progress.report(
                     (int) at,
                     Math.max(length, (int) at),
-                    recording.file().name() + ": listening from " + SpokenQuote.clock(at) + " of "
-                            + SpokenQuote.clock(length));
+                    say(
+                            "refused.words.listening",
+                            recording.file().name(),
+                            SpokenQuote.clock(at),
+                            SpokenQuote.clock(length)));
             byte[] heard = sound(recording, originals, at).orElse(new byte[0]);
             boolean last = heard.length < SAMPLE_BYTES * (HEARD_AT_ONCE_S - 1) * LocalRecognizer.RATE;
             int samples = last ? heard.length / SAMPLE_BYTES : QuietCut.of(heard, LocalRecognizer.RATE, EARLIEST_CUT);
@@ -163,8 +168,10 @@ public final class Recognizing {
             if (!taken.refused().isEmpty()) {
                 throw new EditRefused(
                         name,
-                        name + ": its words were made but not added: "
-                                + taken.refused().get(0).reason());
+                        say(
+                                "refused.words.not-added",
+                                name,
+                                taken.refused().get(0).reason()));
             }
             return String.valueOf(file.getFileName());
         } finally {

@@ -1,5 +1,7 @@
 package quarterlight.edit.spoken;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -64,9 +66,7 @@ public final class TimedWordsImport {
         if (of.isPresent() && !SpokenAbout.speaks(of.get())) {
             String name = of.get().file().name();
             throw new EditRefused(
-                    name,
-                    name + " is a " + of.get().file().kind().word()
-                            + "; words are those of a film or a sound, name one.");
+                    name, say("refused.words.kind", name, of.get().file().kind().said()));
         }
         VisitRecord before = store.read();
         List<String> remarks = new ArrayList<>();
@@ -108,7 +108,7 @@ public final class TimedWordsImport {
             try {
                 named.add(Digests.of(file));
             } catch (IOException e) {
-                throw new EditRefused(file.toString(), file + " can no longer be read; check the disk and try again.");
+                throw new EditRefused(file.toString(), say("refused.words.gone", file));
             }
         }
         List<Photo> loose = before.photos().stream()
@@ -121,7 +121,7 @@ public final class TimedWordsImport {
                 .toList();
         if (!loose.isEmpty()) {
             store.change(
-                    "tie words to " + of.file().name(),
+                    say("undo.words", of.file().name()),
                     tx -> loose.forEach(photo -> tx.updatePhoto(photo.id(), about(photo.file(), of))));
         }
         return loose;

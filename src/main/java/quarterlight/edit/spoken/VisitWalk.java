@@ -1,5 +1,7 @@
 package quarterlight.edit.spoken;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -88,8 +90,10 @@ public record VisitWalk(SpokenWalk spoken, Map<String, Part> parts, List<String>
         Set<String> told = new TreeSet<>();
         for (Part part : inOrder(visit)) {
             if (part.about().isPresent() && !told.add(part.about().get().id() + " " + part.stem())) {
-                remarks.add(part.name() + ": it has the name of words that were read before for the same "
-                        + part.about().get().file().kind().word() + "; it was not read.");
+                remarks.add(say(
+                        "refused.words.twice",
+                        part.name(),
+                        part.about().get().file().kind().said()));
                 continue;
             }
             String source = parts.containsKey(part.name())
@@ -103,8 +107,7 @@ public record VisitWalk(SpokenWalk spoken, Map<String, Part> parts, List<String>
             } catch (WordsUnreadable e) {
                 remarks.add(e.getMessage() + ". It was not read.");
             } catch (IOException e) {
-                remarks.add(part.name()
-                        + ": its file among the originals cannot be read; run audit to see what is missing.");
+                remarks.add(say("refused.words.lost", part.name()));
             }
         }
         SpokenWalk walk = SpokenWalk.ofParts(reads, visit.facts().car(), zones, settings);

@@ -1,5 +1,7 @@
 package quarterlight.finish.history;
 
+import static quarterlight.language.Sentences.say;
+
 /**
  * Words for the weight of evidence on the scale of the ENFSI guideline for evaluative reporting in forensic science
  * (2015): by the likelihood ratio, or its reciprocal where it is below 1. An edge belongs to the lower band (from memory;
@@ -12,13 +14,13 @@ public record EvidenceStrength(Band band, boolean forRefinishing) {
     /** The rows of the scale. */
     public enum Band {
         /** A ratio of 1 to 2: does not support one over the other. */
-        NONE(2, "no support for one over the other"),
-        WEAK(10, "weak support"),
-        MODERATE(100, "moderate support"),
-        MODERATELY_STRONG(1_000, "moderately strong support"),
-        STRONG(10_000, "strong support"),
-        VERY_STRONG(1_000_000, "very strong support"),
-        EXTREMELY_STRONG(Double.POSITIVE_INFINITY, "extremely strong support");
+        NONE(2, "finish.evidence-strength.no-support-for-one-over"),
+        WEAK(10, "finish.evidence-strength.weak-support"),
+        MODERATE(100, "finish.evidence-strength.moderate-support"),
+        MODERATELY_STRONG(1_000, "finish.evidence-strength.moderately-strong-support"),
+        STRONG(10_000, "finish.evidence-strength.strong-support"),
+        VERY_STRONG(1_000_000, "finish.evidence-strength.very-strong-support"),
+        EXTREMELY_STRONG(Double.POSITIVE_INFINITY, "finish.evidence-strength.extremely-strong-support");
 
         private final double most;
         private final String words;
@@ -29,7 +31,7 @@ public record EvidenceStrength(Band band, boolean forRefinishing) {
         }
 
         public String words() {
-            return words;
+            return say(words);
         }
     }
 
@@ -49,9 +51,12 @@ public record EvidenceStrength(Band band, boolean forRefinishing) {
     /** A phrase that names both propositions: "moderate support for refinished over factory finish". */
     public String phrase() {
         if (band == Band.NONE) {
-            return "no support for refinished over factory finish or the reverse";
+            return say("finish.evidence-strength.no-support-for-refinished-over");
         }
-        return band.words()
-                + (forRefinishing ? " for refinished over factory finish" : " for factory finish over refinished");
+        return say(
+                forRefinishing
+                        ? "finish.evidence-strength.for-refinished-over-factory-finish"
+                        : "finish.evidence-strength.for-factory-finish-over-refinished",
+                band.words());
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.finish.history;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -82,7 +84,9 @@ public record ZoneHistory(
 
     /** A whole number as people read it: never 0 and never 100. */
     public static String shown(int score) {
-        return score <= 0 ? "under 1" : score >= 100 ? "over 99" : Integer.toString(score);
+        return score <= 0
+                ? say("finish.zone-history.under-1")
+                : score >= 100 ? say("finish.zone-history.over-99") : Integer.toString(score);
     }
 
     /** A probability as people read it, in percent. */
@@ -92,7 +96,7 @@ public record ZoneHistory(
 
     /** The band as people read it. */
     public String shownBand() {
-        return shown(notFactoryLow) + " to " + shown(notFactoryHigh);
+        return say("finish.zone-history.to", shown(notFactoryLow), shown(notFactoryHigh));
     }
 
     /** The strength of the zone's own evidence on refinishing, in the words of the published scale. */

@@ -15,6 +15,7 @@ import quarterlight.finish.number.StoryNumber;
  */
 final class CarDraw {
     private static final int STORIES = LifeStory.values().length;
+    private static final int FILLED = LifeStory.PATCH.ordinal();
     /** Five points of a normal law and their weights. */
     private static final double[] FIVE = {-1.35, -.6, 0, .6, 1.35};
 
@@ -64,17 +65,23 @@ final class CarDraw {
     final double[][][] signs;
     private final double[][] thickness;
     private final double[][] split = new double[3][];
+    private final double[][] weighed;
     private final double[][] touchedShares;
     private final double[] bareOf;
     private final double[] replacedOf;
     private final double[] skimOf;
     private final double[] leftOut;
-    /** By how much the factory level of each panel differs from the car's: horizontal ones are a little thicker. */
-    private final double[] ownLevel;
+    /** The likelihood of the spots of each panel where it was refinished by itself. */
+    private final double[] paintedOver;
+    /** By how much the factory level of a panel differs from the car's: horizontal ones are a little thicker. */
+    private final double horizontalLevel;
+
+    private final double uprightLevel;
 
     private final double[] guard;
     private final double[] solder;
     private final boolean[] low;
+    private final boolean[] horizontal;
 
     CarDraw(List<Panel> panels, PanelTable[] tables, FactoryLevel prior, Draws draws, int draw) {
         this.panels = panels;
@@ -96,16 +103,20 @@ final class CarDraw {
         }
         bare = value(JudgedNumber.BARE_COAT);
         firstLevel = LOWEST_LEVEL + LEVEL_STEP * (draw * GOLDEN % 1);
+        horizontalLevel = value(JudgedNumber.HORIZONTAL);
+        uprightLevel = -StoryNumber.UPRIGHT_LESS.value() * horizontalLevel;
         signs = new double[2][count][];
         bareOf = new double[count];
         replacedOf = new double[count];
         skimOf = new double[count];
         leftOut = new double[count];
-        ownLevel = new double[count];
+        paintedOver = new double[count];
         guard = new double[count];
         solder = new double[count];
         low = new boolean[count];
+        horizontal = new boolean[count];
         thickness = new double[count][STORIES];
+        weighed = new double[count][STORIES];
         for (int n = 0; n < split.length; n++) {
             split[n] = new double[count];
         }
@@ -132,16 +143,15 @@ final class CarDraw {
     /** What does not hang on the state of the car. */
     private void prepare(int p) {
         Panel panel = panels.get(p);
-        double more = value(JudgedNumber.HORIZONTAL);
-        ownLevel[p] = panel.isHorizontal() ? more : -StoryNumber.UPRIGHT_LESS.value() * more;
+        horizontal[p] = panel.isHorizontal();
         guard[p] = panel.guard();
         solder[p] = panel.isSail() ? FixedNumber.SOLDER.value() : 0;
         low[p] = panel.isLow();
         PanelTable t = tables[p];
         if (t != null) {
-            bareOf[p] = t.plain(within, BROAD, Math.log(bare));
+            bareOf[p] = t.plain(within, BROAD, Lattice.place(Math.log(bare)));
             replacedOf[p] = replaced(t);
-            skimOf[p] = t.skim(within, Math.log(value(JudgedNumber.SKIM)));
+            skimOf[p] = t.skim(within, Lattice.place(Math.log(value(JudgedNumber.SKIM))));
         }
     }
 
@@ -161,25 +171,21 @@ final class CarDraw {
         return step * prior.density(level, value(JudgedNumber.LEVEL_SHIFT), value(JudgedNumber.LEVEL_SPREAD));
     }
 
-    /** The factory level of a panel. */
-    private double levelOf(int panel, double level) {
-        return level + ownLevel[panel];
-    }
-
-    // ---------------------------------------------------------------- as built, some panels
-
     private void somePanels(double built, double some) {
         double[] shares = StoryShares.some(draws, draw);
+        weigh(0, shares);
         double highest = Math.log(FixedNumber.HIGHEST_LEVEL_MIL.value());
         for (double level = firstLevel; level < highest; level += LEVEL_STEP) {
             double chance = levelPrior(level, LEVEL_STEP);
             if (chance < NEGLIGIBLE) {
                 continue;
             }
+            StoryLevels flat = StoryLevels.of(level + horizontalLevel, coat, coats);
+            StoryLevels upright = StoryLevels.of(level + uprightLevel, coat, coats);
             for (int p = 0; p < count; p++) {
-                ofSome(p, level);
+                ofSome(p, horizontal[p] ? flat : upright);
             }
-            combine(0, shares);
+            combine();
             for (double filled : StoryShares.FILLED_SOME) {
                 double weight = chance / StoryShares.FILLED_SOME.length;
                 sums.add(weight * built, touchedShares[StoryShares.TOUCHED.length], filled, split, 0, Math.exp(level));
@@ -195,82 +201,84 @@ final class CarDraw {
             }
             sums.share(0, thickness, shares);
         }
+        sums.close(0, shares);
     }
 
-    private void ofSome(int p, double level) {
+    private void ofSome(int p, StoryLevels at) {
         double[] out = thickness[p];
         PanelTable t = tables[p];
         if (t == null) {
             Arrays.fill(out, 1);
             return;
         }
-        double own = levelOf(p, level);
-        double mil = Math.exp(own);
-        double part = t.part(within, panelWidth, own);
-        double patch = t.patch(within, panelWidth, own);
-        out[LifeStory.FACTORY.ordinal()] = factory(p, t, own, part, patch);
+        double part = t.part(within, panelWidth, at.own());
+        double patch = t.patch(within, panelWidth, at.own());
+        out[LifeStory.FACTORY.ordinal()] = factory(p, t, at, part, patch);
         double plainOver = 0;
         double patchOver = 0;
         for (int k = 0; k < FIVE.length; k++) {
-            double sum = Math.log(Math.max(.5, mil - FixedNumber.WASHED_OFF.value()) + coats[k]);
-            plainOver += FIVE_WEIGHTS[k] * t.plain(within, over, sum);
-            patchOver += FIVE_WEIGHTS[k] * t.patch(within, over, sum);
+            plainOver += FIVE_WEIGHTS[k] * t.plain(within, over, at.over()[k]);
+            patchOver += FIVE_WEIGHTS[k] * t.patch(within, over, at.over()[k]);
         }
-        double equal = Math.log(StoryNumber.LEVELLED_LEFT.value() * mil + StoryNumber.LEVELLED_COAT.value() * coat);
-        double blended = Math.log(mil + StoryNumber.BLEND_MIL.value());
         out[LifeStory.OVER.ordinal()] = plainOver;
-        out[LifeStory.LEVELLED.ordinal()] = t.plain(within, loose, equal);
+        out[LifeStory.LEVELLED.ordinal()] = t.plain(within, loose, at.equal());
         out[LifeStory.PARTLY.ordinal()] = StoryNumber.PARTLY_SPOTS.value() * part
-                + StoryNumber.PARTLY_BLENDED.value() * t.plain(within, loose, blended)
-                + StoryNumber.PARTLY_BOTH.value() * t.part(within, loose, blended);
+                + StoryNumber.PARTLY_BLENDED.value() * t.plain(within, loose, at.blended())
+                + StoryNumber.PARTLY_BOTH.value() * t.part(within, loose, at.blended());
         out[LifeStory.STRIPPED.ordinal()] = bareOf[p];
         out[LifeStory.REPLACED.ordinal()] = replacedOf[p];
-        out[LifeStory.PATCH.ordinal()] = StoryNumber.PATCH_OVER.value() * patchOver
+        out[FILLED] = StoryNumber.PATCH_OVER.value() * patchOver
                 + StoryNumber.PATCH_AS_WAS.value() * patch
-                + StoryNumber.PATCH_LEVELLED.value() * t.patch(within, loose, equal);
+                + StoryNumber.PATCH_LEVELLED.value() * t.patch(within, loose, at.equal());
         out[LifeStory.SKIM.ordinal()] = skimOf[p];
     }
 
-    private double factory(int p, PanelTable t, double own, double part, double patch) {
+    private double factory(int p, PanelTable t, StoryLevels at, double part, double patch) {
         double thick = value(JudgedNumber.FACTORY_THICK);
         double thinned = FixedNumber.THINNED.value();
-        double more = t.plain(within, REWORKED, Math.log(Math.exp(own) + FixedNumber.REWORK_MIL.value()));
-        return (1 - thick - thinned - guard[p] - solder[p]) * t.plain(within, panelWidth, own)
+        double more = t.plain(within, REWORKED, at.reworked());
+        return (1 - thick - thinned - guard[p] - solder[p]) * t.plain(within, panelWidth, at.own())
                 + thick * (more + part) / 2
-                + thinned * t.plain(within, BROAD, own - StoryNumber.THINNED_BY.value())
+                + thinned * t.plain(within, BROAD, at.thinned())
                 + guard[p] * (low[p] ? mixed(StoryNumber.GUARD_ALL_OVER, more, part) : part)
                 + solder[p] * patch;
     }
 
     /** A new panel in primer three times in four, else one off another car, refinished over. */
     private double replaced(PanelTable t) {
-        double fresh = t.plain(within, USUAL, Math.log(coat + StoryNumber.PRIMER_MIL.value()));
-        double used = t.plain(within, BROAD, Math.log(coat + StoryNumber.USED_MIL.value()));
+        double fresh = t.plain(within, USUAL, StoryLevels.ofMil(coat + StoryNumber.PRIMER_MIL.value()));
+        double used = t.plain(within, BROAD, StoryLevels.ofMil(coat + StoryNumber.USED_MIL.value()));
         return mixed(StoryNumber.NEW_PANELS, fresh, used);
     }
 
-    // ---------------------------------------------------------------- jobs on the whole car
-
     private void wholeCarOver(double chance) {
         double[] shares = StoryShares.over();
+        weigh(1, shares);
+        double[] ofCoat = new double[COATS];
+        for (int k = 0; k < COATS; k++) {
+            ofCoat[k] = COAT_STEP[k] * overCoat(Math.log(COAT_MIL[k]));
+        }
         for (double level = firstLevel; level < Math.log(10); level += WHOLE_STEP) {
             double ofLevel = levelPrior(level, WHOLE_STEP);
             if (ofLevel < NEGLIGIBLE) {
                 continue;
             }
             leftOut(level);
+            double above = Math.exp(level + horizontalLevel);
+            double beside = Math.exp(level + uprightLevel);
             for (int k = 0; k < COATS; k++) {
-                double added = Math.log(COAT_MIL[k]);
-                double ofCoat = COAT_STEP[k] * overCoat(added);
-                if (ofCoat > NEGLIGIBLE) {
+                if (ofCoat[k] > NEGLIGIBLE) {
+                    double onTop = StoryLevels.ofMil(above + COAT_MIL[k]);
+                    double onSides = StoryLevels.ofMil(beside + COAT_MIL[k]);
                     for (int p = 0; p < count; p++) {
-                        double mil = Math.exp(levelOf(p, level)) + COAT_MIL[k];
-                        ofWhole(p, level, Math.log(mil), LifeStory.OVER, StoryNumber.OVER_EVEN.value());
+                        double job = horizontal[p] ? onTop : onSides;
+                        ofWhole(p, job, LifeStory.OVER, StoryNumber.OVER_EVEN.value());
                     }
-                    wholeState(ofLevel * ofCoat * chance, 2, shares, Math.exp(level));
+                    wholeState(ofLevel * ofCoat[k] * chance, 2, shares, Math.exp(level));
                 }
             }
         }
+        sums.close(1, shares);
     }
 
     /** Density of the logarithm of what jobs on the whole car added: one coat, sanded first, two jobs, several. */
@@ -292,6 +300,7 @@ final class CarDraw {
 
     private void wholeCarStripped(double chance) {
         double[] shares = StoryShares.stripped();
+        weigh(1, shares);
         for (double level = firstLevel; level < Math.log(10); level += STRIPPED_STEP) {
             double ofLevel = levelPrior(level, STRIPPED_STEP);
             if (ofLevel < NEGLIGIBLE) {
@@ -301,34 +310,42 @@ final class CarDraw {
             for (int k = -4; k <= 4; k++) {
                 double job = Math.log(bare) + WHOLE_STEP * k;
                 double ofJob = WHOLE_STEP * Lattice.normal(job, Math.log(bare), StoryNumber.STRIPPED_JOB.value());
+                double place = Lattice.place(job);
                 for (int p = 0; p < count; p++) {
-                    ofWhole(p, level, job, LifeStory.STRIPPED, StoryNumber.STRIPPED_EVEN.value());
+                    ofWhole(p, place, LifeStory.STRIPPED, StoryNumber.STRIPPED_EVEN.value());
                 }
                 wholeState(ofLevel * ofJob * chance, 3, shares, Math.exp(level));
             }
         }
+        sums.close(1, shares);
     }
 
     private void leftOut(double level) {
+        StoryLevels flat = StoryLevels.of(level + horizontalLevel, coat, coats);
+        StoryLevels upright = StoryLevels.of(level + uprightLevel, coat, coats);
         for (int p = 0; p < count; p++) {
-            leftOut[p] = tables[p] == null ? 1 : tables[p].plain(within, panelWidth, levelOf(p, level));
+            StoryLevels at = horizontal[p] ? flat : upright;
+            leftOut[p] = tables[p] == null ? 1 : tables[p].plain(within, panelWidth, at.own());
+            paintedOver[p] = tables[p] == null ? 1 : tables[p].plain(within, BROAD, at.paintedOver());
         }
     }
 
-    /** @param plain share of panels whose finish of the job is even; the others were worked on in part later */
-    private void ofWhole(int p, double level, double job, LifeStory main, double plain) {
+    /**
+     * @param job where the level of the job lies
+     * @param plain share of panels whose finish of the job is even; the others were worked on in part later
+     */
+    private void ofWhole(int p, double job, LifeStory main, double plain) {
         double[] out = thickness[p];
         PanelTable t = tables[p];
         if (t == null) {
             Arrays.fill(out, 1);
             return;
         }
-        double own = levelOf(p, level);
         double even = t.plain(within, panelWidth, job);
         boolean onTop = main == LifeStory.OVER;
         double finished = plain * even + (1 - plain) * t.part(within, panelWidth, job);
         out[LifeStory.FACTORY.ordinal()] = leftOut[p];
-        out[LifeStory.OVER.ordinal()] = onTop ? finished : t.plain(within, BROAD, Math.log(Math.exp(own) + coat));
+        out[LifeStory.OVER.ordinal()] = onTop ? finished : paintedOver[p];
         out[LifeStory.LEVELLED.ordinal()] = 0;
         out[LifeStory.PARTLY.ordinal()] = 0;
         out[LifeStory.STRIPPED.ordinal()] = onTop ? bareOf[p] : finished;
@@ -339,7 +356,7 @@ final class CarDraw {
     }
 
     private void wholeState(double weight, int scenario, double[] shares, double mil) {
-        combine(1, shares);
+        combine();
         for (double filled : StoryShares.FILLED_WHOLE) {
             sums.add(
                     weight / StoryShares.FILLED_WHOLE.length,
@@ -352,16 +369,30 @@ final class CarDraw {
         sums.share(1, thickness, shares);
     }
 
-    private void combine(int kind, double[] shares) {
+    /** How much the stories of each panel count where the likelihood of the spots is left out. */
+    private void weigh(int kind, double[] shares) {
         for (int p = 0; p < count; p++) {
-            double[] factors = signs[kind][p];
-            for (double[] row : split) {
-                row[p] = 0;
-            }
             for (int s = 0; s < STORIES; s++) {
-                int part = s == 0 ? 0 : s < LifeStory.PATCH.ordinal() ? 1 : 2;
-                split[part][p] += shares[s] * thickness[p][s] * factors[s];
+                weighed[p][s] = shares[s] * signs[kind][p][s];
             }
+        }
+    }
+
+    private void combine() {
+        for (int p = 0; p < count; p++) {
+            double[] likelihood = thickness[p];
+            double[] weight = weighed[p];
+            double touched = 0;
+            for (int s = 1; s < FILLED; s++) {
+                touched += weight[s] * likelihood[s];
+            }
+            double filled = 0;
+            for (int s = FILLED; s < STORIES; s++) {
+                filled += weight[s] * likelihood[s];
+            }
+            split[0][p] = weight[0] * likelihood[0];
+            split[1][p] = touched;
+            split[2][p] = filled;
         }
     }
 }

@@ -1,7 +1,9 @@
 package quarterlight.finish.model;
 
+import java.util.Arrays;
 import quarterlight.finish.number.FixedNumber;
 import quarterlight.finish.number.LifeStory;
+import quarterlight.finish.number.PowerTable;
 
 /**
  * Sums over the states of a car within one draw: how much each story of each panel weighs, with the panel's own evidence
@@ -18,6 +20,8 @@ final class CarSums {
     /** Keeps logarithms finite where nothing explains a panel. */
     private static final double MIN_SUM = 1e-150;
 
+    private static final double TRUST = FixedNumber.TRUST.value();
+    private static final PowerTable OTHERS = new PowerTable(-TRUST);
     private static final int STORIES = LifeStory.values().length;
     private static final int FILLED = LifeStory.PATCH.ordinal();
 
@@ -34,9 +38,11 @@ final class CarSums {
     double reference;
 
     private final int panels;
-    private final double trust = FixedNumber.TRUST.value();
     private final double[] own;
     private final double[][] cavity;
+    /** Cavities that were given to the stories since the last scenario ended. */
+    private final double[][] passed;
+
     private boolean started;
     private boolean touched;
 
@@ -46,6 +52,7 @@ final class CarSums {
         open = new double[2][panels][STORIES];
         own = new double[panels];
         cavity = new double[3][panels];
+        passed = new double[3][panels];
     }
 
     /**
@@ -58,9 +65,12 @@ final class CarSums {
     void add(double prior, double[] touchedShare, double filled, double[][] sums, int scenario, double levelMil) {
         double log = 0;
         double product = 1;
+        double[] factory = sums[0];
+        double[] without = sums[1];
+        double[] with = sums[2];
         for (int p = 0; p < panels; p++) {
             double t = touchedShare[p];
-            double sum = (1 - t) * sums[0][p] + t * ((1 - filled) * sums[1][p] + filled * sums[2][p]);
+            double sum = (1 - t) * factory[p] + t * ((1 - filled) * without[p] + filled * with[p]);
             own[p] = Math.max(MIN_SUM, sum);
             product *= own[p];
             if (product < 1e-200) {
@@ -68,7 +78,7 @@ final class CarSums {
                 product = 1;
             }
         }
-        log = trust * (log + Math.log(product)) + Math.log(prior);
+        log = TRUST * (log + Math.log(product)) + Math.log(prior);
         if (!started) {
             reference = log;
             started = true;
@@ -88,7 +98,7 @@ final class CarSums {
         touched = true;
         for (int p = 0; p < panels; p++) {
             double t = touchedShare[p];
-            double c = weight * Math.exp(-trust * Math.log(own[p]));
+            double c = weight * OTHERS.of(own[p]);
             cavity[0][p] += c * (1 - t);
             cavity[1][p] += c * t * (1 - filled);
             cavity[2][p] += c * t * filled;
@@ -102,8 +112,9 @@ final class CarSums {
         for (int k = 0; k < scenarios.length; k++) {
             scenarios[k] *= factor;
         }
-        for (double[] row : cavity) {
-            scale(row, factor);
+        for (int part = 0; part < cavity.length; part++) {
+            scale(cavity[part], factor);
+            scale(passed[part], factor);
         }
         for (int c = 0; c < 2; c++) {
             for (int p = 0; p < panels; p++) {
@@ -124,7 +135,8 @@ final class CarSums {
      *
      * @param kind 0 for a car with some panels touched, 1 for a job on the whole car
      * @param thickness likelihood of the spots, panel by story
-     * @param shares shares of the stories without filler among the touched without, and of those with among the touched with
+     * @param shares shares of the stories without filler among the touched without, and of those with among the touched with;
+     *     the same until {@link #close}
      */
     void share(int kind, double[][] thickness, double[] shares) {
         if (!touched) {
@@ -132,15 +144,33 @@ final class CarSums {
         }
         touched = false;
         for (int p = 0; p < panels; p++) {
-            for (int s = 0; s < STORIES; s++) {
-                int part = s == 0 ? 0 : s < FILLED ? 1 : 2;
-                double c = cavity[part][p] * shares[s];
-                open[kind][p][s] += c;
-                measured[kind][p][s] += c * thickness[p][s];
+            double[] sum = measured[kind][p];
+            double[] likelihood = thickness[p];
+            sum[0] += cavity[0][p] * shares[0] * likelihood[0];
+            for (int s = 1; s < FILLED; s++) {
+                sum[s] += cavity[1][p] * shares[s] * likelihood[s];
+            }
+            for (int s = FILLED; s < STORIES; s++) {
+                sum[s] += cavity[2][p] * shares[s] * likelihood[s];
             }
         }
-        for (double[] row : cavity) {
-            java.util.Arrays.fill(row, 0);
+        for (int part = 0; part < cavity.length; part++) {
+            for (int p = 0; p < panels; p++) {
+                passed[part][p] += cavity[part][p];
+                cavity[part][p] = 0;
+            }
+        }
+    }
+
+    /** Ends the states of one scenario: what was given to the stories with their thickness is given without it, too. */
+    void close(int kind, double[] shares) {
+        for (int p = 0; p < panels; p++) {
+            for (int s = 0; s < STORIES; s++) {
+                open[kind][p][s] += passed[s == 0 ? 0 : s < FILLED ? 1 : 2][p] * shares[s];
+            }
+        }
+        for (double[] row : passed) {
+            Arrays.fill(row, 0);
         }
     }
 }

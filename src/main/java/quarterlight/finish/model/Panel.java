@@ -27,6 +27,7 @@ public record Panel(
         List<SignKind> silent,
         Optional<RustExtent> rust,
         Optional<SpotNeighbors> neighbors) {
+    static final int UNTOLD = 0;
     static final int SEEN = 1;
     static final int ABSENT = 2;
     static final int SILENT = 3;
@@ -60,7 +61,7 @@ public record Panel(
         if (seen != null) {
             return seen ? SEEN : ABSENT;
         }
-        return silent.contains(KINDS[sign]) ? SILENT : 0;
+        return silent.contains(KINDS[sign]) ? SILENT : UNTOLD;
     }
 
     /** The panel as if nothing were known of it. */

@@ -65,6 +65,9 @@ public final class PanelStories {
 
     /** Without one sign, for each that was noted. */
     public Map<SignKind, double[]> withoutEachSign() {
+        if (panel.signs().isEmpty()) {
+            return Map.of();
+        }
         double[][] stories = new double[SignTable.SIGNS][STORIES];
         for (int d = 0; d < car.sums.length; d++) {
             double[] others = SignFactors.others(panel, car.draws, d);

@@ -187,19 +187,20 @@ final class PanelTable {
         return out;
     }
 
-    double plain(int within, int width, double level) {
-        return Lattice.look(plain[within][width], level);
+    /** @param place of the level, by {@link Lattice#place}, as in all that follow */
+    double plain(int within, int width, double place) {
+        return Lattice.look(plain[within][width], place);
     }
 
-    double patch(int within, int width, double level) {
-        return Lattice.look(patch[within][width], level);
+    double patch(int within, int width, double place) {
+        return Lattice.look(patch[within][width], place);
     }
 
-    double part(int within, int width, double level) {
-        return Lattice.look(part[within][width], level);
+    double part(int within, int width, double place) {
+        return Lattice.look(part[within][width], place);
     }
 
-    double skim(int within, double level) {
-        return Lattice.look(skim[within], level);
+    double skim(int within, double place) {
+        return Lattice.look(skim[within], place);
     }
 }

@@ -1,6 +1,7 @@
 package quarterlight.finish.model;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import quarterlight.finish.number.FixedNumber;
 import quarterlight.finish.number.JudgedNumber;
 import quarterlight.finish.number.LifeStory;
@@ -72,22 +73,22 @@ final class SignTable {
         double[] factors = new double[STORIES];
         double looked = draws.value(draw, JudgedNumber.SILENCE);
         double[] each = new double[SIGNS];
+        Arrays.fill(each, 1);
         int[] marks = new int[SIGNS];
         Arrays.setAll(marks, panel::mark);
+        int[] told = IntStream.range(0, SIGNS)
+                .filter(sign -> marks[sign] != Panel.UNTOLD)
+                .toArray();
         for (int s = 0; s < STORIES; s++) {
             boolean several = !wholeCar && s > 0;
             for (int q = 0; q < (several ? SignRates.QUALITY.size() : 1); q++) {
                 double[] row = chances[draw][wholeCar ? WHOLE_CAR : q];
                 double product = several ? SignRates.QUALITY_SHARE.get(q) : 1;
-                Arrays.fill(each, 1);
-                for (int sign = 0; sign < SIGNS; sign++) {
+                for (int sign : told) {
                     double seen = row[s * SIGNS + sign];
-                    each[sign] = switch (marks[sign]) {
-                        case Panel.SEEN -> seen;
-                        case Panel.ABSENT -> 1 - seen;
-                        case Panel.SILENT -> 1 - looked * seen;
-                        default -> 1;
-                    };
+                    each[sign] = marks[sign] == Panel.SEEN
+                            ? seen
+                            : marks[sign] == Panel.ABSENT ? 1 - seen : 1 - looked * seen;
                     product *= each[sign];
                 }
                 factors[s] += product;

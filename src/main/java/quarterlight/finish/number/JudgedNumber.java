@@ -1,5 +1,7 @@
 package quarterlight.finish.number;
 
+import static quarterlight.language.Sentences.say;
+
 import quarterlight.units.Worded;
 
 /**
@@ -7,33 +9,28 @@ import quarterlight.units.Worded;
  * 95th percentile; the page docs/methods/finish-history.md prints this table, and a test holds both together.
  */
 public enum JudgedNumber implements Worded {
-    LEVEL_SHIFT(Law.NORMAL, -.15, .15, "how far the level of this kind of finish is off", Source.JUDGEMENT),
-    LEVEL_SPREAD(Law.LOG, .24, .46, "how much the factory level differs from car to car", Source.JUDGEMENT),
-    PANEL_SPREAD(Law.LOG, .085, .20, "how much panels of one car differ", Source.NO_SPREAD),
-    WITHIN_SPREAD(Law.LOG, .05, .26, "how much spots within a panel differ", Source.NO_SPREAD),
-    HORIZONTAL(Law.NORMAL, -.06, .10, "how much thicker horizontal panels are", Source.HORIZONTAL),
-    COAT(Law.LOG, 3.0, 5.4, "mil that a refinish adds, median over jobs", Source.COAT),
-    COAT_SPREAD(Law.LOG, .22, .55, "how much a refinish differs from job to job", Source.JUDGEMENT),
-    JOB_SPREAD(Law.LOG, .06, .22, "how much a coat differs from panel to panel of one job", Source.JUDGEMENT),
-    BARE_COAT(Law.LOG, 4.6, 7.4, "mil of finish on a stripped panel, median", Source.COAT),
-    NO_METAL(Law.LOGIT, .002, .03, "share of spots without metal where there is no filler", Source.JUDGEMENT),
-    SKIM(Law.LOG, 13, 32, "mil over a skim of filler, median", Source.FILLER),
-    SEEN(Law.LOG, .3, 1.0, "how much of what can be seen this inspector sees", Source.JUDGEMENT),
-    FALSE_SIGNS(Law.LOG, .4, 2.5, "how often factory finish shows signs by chance", Source.JUDGEMENT),
-    WHOLE_CAR_CARE(Law.LOG, .15, 1.3, "how much a job on the whole car shows, against a usual job", Source.JUDGEMENT),
-    SILENCE(
-            Law.LOGIT,
-            .3,
-            .7,
-            "chance that a sign noted elsewhere, and never as absent, was looked for",
-            Source.JUDGEMENT),
-    AS_BUILT(Law.NORMAL, -.7, .7, "how common cars with all panels as built are", Source.JUDGEMENT),
-    WHOLE_OVER(Law.NORMAL, -.7, .7, "how common whole cars refinished over are", Source.JUDGEMENT),
-    WHOLE_STRIPPED(Law.NORMAL, -.7, .7, "how common whole cars stripped and refinished are", Source.JUDGEMENT),
-    FACTORY_THICK(Law.LOGIT, .01, .06, "share of factory panels reworked in the plant", Source.REWORK),
-    LEVELLED(Law.LOGIT, .15, .40, "share of whole-panel refinishes sanded to equal thickness", Source.JUDGEMENT),
-    PARTLY(Law.LOGIT, .25, .55, "share of refinished panels done in part", Source.JUDGEMENT),
-    REPLACED(Law.LOGIT, .08, .25, "share of touched panels that are replaced", Source.JUDGEMENT);
+    LEVEL_SHIFT(Law.NORMAL, -.15, .15, Source.JUDGEMENT),
+    LEVEL_SPREAD(Law.LOG, .24, .46, Source.JUDGEMENT),
+    PANEL_SPREAD(Law.LOG, .085, .20, Source.NO_SPREAD),
+    WITHIN_SPREAD(Law.LOG, .05, .26, Source.NO_SPREAD),
+    HORIZONTAL(Law.NORMAL, -.06, .10, Source.HORIZONTAL),
+    COAT(Law.LOG, 3.0, 5.4, Source.COAT),
+    COAT_SPREAD(Law.LOG, .22, .55, Source.JUDGEMENT),
+    JOB_SPREAD(Law.LOG, .06, .22, Source.JUDGEMENT),
+    BARE_COAT(Law.LOG, 4.6, 7.4, Source.COAT),
+    NO_METAL(Law.LOGIT, .002, .03, Source.JUDGEMENT),
+    SKIM(Law.LOG, 13, 32, Source.FILLER),
+    SEEN(Law.LOG, .3, 1.0, Source.JUDGEMENT),
+    FALSE_SIGNS(Law.LOG, .4, 2.5, Source.JUDGEMENT),
+    WHOLE_CAR_CARE(Law.LOG, .15, 1.3, Source.JUDGEMENT),
+    SILENCE(Law.LOGIT, .3, .7, Source.JUDGEMENT),
+    AS_BUILT(Law.NORMAL, -.7, .7, Source.JUDGEMENT),
+    WHOLE_OVER(Law.NORMAL, -.7, .7, Source.JUDGEMENT),
+    WHOLE_STRIPPED(Law.NORMAL, -.7, .7, Source.JUDGEMENT),
+    FACTORY_THICK(Law.LOGIT, .01, .06, Source.REWORK),
+    LEVELLED(Law.LOGIT, .15, .40, Source.JUDGEMENT),
+    PARTLY(Law.LOGIT, .25, .55, Source.JUDGEMENT),
+    REPLACED(Law.LOGIT, .08, .25, Source.JUDGEMENT);
 
     /** The law between low and high. */
     public enum Law {
@@ -64,14 +61,12 @@ public enum JudgedNumber implements Worded {
     private final Law law;
     private final double low;
     private final double high;
-    private final String meaning;
     private final String source;
 
-    JudgedNumber(Law law, double low, double high, String meaning, String source) {
+    JudgedNumber(Law law, double low, double high, String source) {
         this.law = law;
         this.low = low;
         this.high = high;
-        this.meaning = meaning;
         this.source = source;
     }
 
@@ -87,8 +82,9 @@ public enum JudgedNumber implements Worded {
         return high;
     }
 
+    /** What it is, in the language in hand. */
     public String meaning() {
-        return meaning;
+        return say("finish.number." + word());
     }
 
     public String source() {

@@ -7,6 +7,7 @@ package quarterlight.finish.number;
 public final class Lattice {
     static final double LOW = Math.log(.5);
     public static final double STEP = .045;
+    private static final double PER_STEP = 1 / STEP;
     public static final int POINTS = (int) Math.ceil((Math.log(60) - LOW) / STEP) + 1;
     private static final double[] WIDTHS = {.04, .06, .085, .12, .17, .24, .34, .48};
     private static final double[][] KERNELS = kernels();
@@ -55,16 +56,14 @@ public final class Lattice {
         return out;
     }
 
-    /** Between two points along a straight line; at the ends the end. */
-    public static double look(double[] values, double level) {
-        double place = (level - LOW) / STEP;
-        if (place <= 0) {
-            return values[0];
-        }
-        if (place >= POINTS - 1) {
-            return values[POINTS - 1];
-        }
-        int below = (int) place;
+    /** Where a level lies between the points, for {@link #look}; at the ends the end. */
+    public static double place(double level) {
+        return Math.max(0, Math.min(POINTS - 1, (level - LOW) * PER_STEP));
+    }
+
+    /** Between two points along a straight line. */
+    public static double look(double[] values, double place) {
+        int below = Math.min(POINTS - 2, (int) place);
         return values[below] + (place - below) * (values[below + 1] - values[below]);
     }
 

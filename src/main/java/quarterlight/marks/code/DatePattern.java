@@ -3,6 +3,7 @@ package quarterlight.marks.code;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -62,6 +63,18 @@ public record DatePattern(String name, String form, String example, String readi
         String rest = field.reset().replaceAll("");
         if (rest.indexOf('{') >= 0 || rest.indexOf('}') >= 0) {
             throw new IllegalArgumentException("a brace of the form '" + form + "' stands alone");
+        }
+    }
+
+    /** A form written in place of a pattern's name; empty for a name, and for a form that cannot be. */
+    public static Optional<DatePattern> form(String written) {
+        if (written.indexOf('{') < 0) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(new DatePattern(written, written, "", ""));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
         }
     }
 

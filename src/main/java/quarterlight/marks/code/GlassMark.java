@@ -1,9 +1,11 @@
 package quarterlight.marks.code;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -21,28 +23,10 @@ public final class GlassMark {
     /** The type of glass stands beside the E mark or the number of the approval; elsewhere a numeral may mean anything. */
     private static final Pattern TYPE = Pattern.compile("(?:^|\\s)(V-VI|IV|V|III|II|I)(?=\\s|$)");
 
-    private static final Map<String, String> TYPES = Map.of(
-            "I", "I: toughened glass of a windshield",
-            "II", "II: laminated glass of a windshield",
-            "III", "III: treated laminated glass of a windshield",
-            "IV", "IV: glass with plastic",
-            "V", "V: less than 70 % of the light comes through",
-            "V-VI", "V-VI: double glazing, less than 70 % of the light comes through");
-    private static final Map<String, String> ITEMS = Map.of(
-            "1", "AS1: fit for a windshield, at least 70 % of the light comes through",
-            "2", "AS2: at least 70 % of the light comes through, not for a windshield",
-            "3", "AS3: less than 70 % of the light comes through");
-    private static final Map<String, String> COUNTRIES = Map.of(
-            "1", "Germany",
-            "2", "France",
-            "3", "Italy",
-            "4", "the Netherlands",
-            "5", "Sweden",
-            "6", "Belgium",
-            "9", "Spain",
-            "11", "the United Kingdom",
-            "12", "Austria",
-            "14", "Switzerland");
+    /** Items of ANSI Z26.1 that windows of cars bear. */
+    private static final Set<String> ITEMS = Set.of("1", "2", "3");
+    /** Countries that approve, by the number beside their E (UN Regulation No. 43). */
+    private static final Set<String> COUNTRIES = Set.of("1", "2", "3", "4", "5", "6", "9", "11", "12", "14");
 
     private GlassMark() {}
 
@@ -52,30 +36,34 @@ public final class GlassMark {
         List<String> said = new ArrayList<>();
         Matcher item = AS.matcher(mark);
         if (item.find()) {
-            said.add(ITEMS.getOrDefault(item.group(1), "AS" + item.group(1) + ": an item of ANSI Z26.1"));
+            String number = item.group(1);
+            said.add(ITEMS.contains(number) ? say("marks.glass.as." + number) : say("marks.glass.as-other", number));
         }
         Matcher model = MODEL.matcher(mark);
         if (model.find()) {
-            said.add("M" + model.group(1) + ": the maker's number of this make-up of glass");
+            said.add(say("marks.glass.model", model.group(1)));
         }
         Matcher dot = DOT.matcher(mark);
         if (dot.find()) {
-            said.add("DOT " + dot.group(1)
-                    + ": number of a maker of glass; whoever only cuts a pane must not put it on (FMVSS 205)");
+            said.add(say("marks.glass.dot", dot.group(1)));
         }
         Matcher country = COUNTRY.matcher(mark);
-        if (country.find()) {
-            String place = COUNTRIES.getOrDefault(country.group(1), "country " + country.group(1));
-            said.add("E" + country.group(1) + ": approved in " + place);
+        boolean approved = country.find();
+        if (approved) {
+            String number = country.group(1);
+            String place = COUNTRIES.contains(number)
+                    ? say("marks.glass.country." + number)
+                    : say("marks.glass.country-other", number);
+            said.add(say("marks.glass.approved", number, place));
         }
         Matcher regulation = REGULATION.matcher(mark);
-        if (regulation.find()) {
-            said.add("43R-" + regulation.group(1) + ": approval under UN Regulation No. 43");
+        boolean regulated = regulation.find();
+        if (regulated) {
+            said.add(say("marks.glass.regulation", regulation.group(1)));
         }
         Matcher type = TYPE.matcher(mark);
-        boolean european = said.stream().anyMatch(part -> part.startsWith("E") || part.startsWith("43R"));
-        if (european && type.find()) {
-            said.add(TYPES.get(type.group(1)) + " (UN Regulation No. 43)");
+        if ((approved || regulated) && type.find()) {
+            said.add(say("marks.glass.type." + type.group(1).toLowerCase(Locale.ROOT)));
         }
         return List.copyOf(said);
     }

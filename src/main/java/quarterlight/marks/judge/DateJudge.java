@@ -1,5 +1,7 @@
 package quarterlight.marks.judge;
 
+import static quarterlight.language.Sentences.say;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -34,42 +36,50 @@ public final class DateJudge {
     private final Optional<BuildWindow> window;
     private final Optional<LocalDate> visitDay;
     private final DatePatterns patterns;
+    private final DatePatterns formsOfVisit;
     private final UsualLeads leads;
 
-    /** @param visitDay the day of the visit, if known: nothing was dated after it */
+    /**
+     * @param visitDay the day of the visit, if known: nothing was dated after it
+     * @param formsOfVisit forms that other marks of the visit name; they are tried where no listed pattern suits
+     */
     public DateJudge(
-            Optional<BuildWindow> window, Optional<LocalDate> visitDay, DatePatterns patterns, UsualLeads leads) {
+            Optional<BuildWindow> window,
+            Optional<LocalDate> visitDay,
+            DatePatterns patterns,
+            DatePatterns formsOfVisit,
+            UsualLeads leads) {
         this.window = window;
         this.visitDay = visitDay;
         this.patterns = patterns;
+        this.formsOfVisit = formsOfVisit;
         this.leads = leads;
     }
 
     /** A date code by the pattern that the mark asks for, else by every pattern. */
     public MarkJudgment code(Mark mark, String text) {
         if (UnreadLetter.count(text) > DatePatterns.MAX_UNREAD) {
-            return MarkJudgment.bare(
-                    Verdict.CANNOT_TELL, UnreadLetter.count(text) + " letters are unread: it could be nearly any date");
+            return MarkJudgment.bare(Verdict.CANNOT_TELL, say("marks.date.unread", UnreadLetter.count(text)));
         }
         Optional<DatePatterns> asked = asked(mark);
         if (asked.isEmpty()) {
             return MarkJudgment.bare(
                     Verdict.CANNOT_TELL,
-                    "no date pattern is called '" + mark.pattern().orElseThrow()
-                            + "': name one that is listed, or write its form with braces");
+                    say("marks.date.no-pattern", mark.pattern().orElseThrow()));
         }
         List<Completion> completions = asked.get().read(text);
         if (!completions.isEmpty()) {
-            MarkJudgment judged = judge(mark, completions, List.of());
-            return judged.verdict() == Verdict.FITS ? withCoincidence(mark, judged, completions) : judged;
+            return dated(mark, completions);
         }
         if (mark.pattern().isPresent()) {
             List<Completion> days = asked.get().readWithoutYear(text);
             return days.isEmpty()
                     ? MarkJudgment.bare(
                             Verdict.MALFORMED,
-                            text + " does not suit the pattern "
-                                    + mark.pattern().get())
+                            say(
+                                    "marks.date.not-of-pattern",
+                                    text,
+                                    mark.pattern().get()))
                     : withoutYear(mark, text, days);
         }
         return otherwise(mark, text);
@@ -78,16 +88,19 @@ public final class DateJudge {
     /** Says beside a date that fits how often the same text would fit by chance. */
     private MarkJudgment withCoincidence(Mark mark, MarkJudgment judged, List<Completion> completions) {
         long ofHundred = Math.round(100 * rule(mark).coincidence(distinct(completions)));
-        String said = ofHundred < 1 ? "under 1 of 100 cars" : ofHundred + " of 100 cars";
         return new MarkJudgment(
                 judged.verdict(),
                 judged.why(),
                 judged.candidates(),
-                List.of("By chance alone this text would fit " + said + " built within 20 years of this one"));
+                List.of(ofHundred < 1 ? say("marks.date.chance-under") : say("marks.date.chance", ofHundred)));
     }
 
-    /** A text that no pattern of a year reads as a whole: a stamp's month and day, a date among words, or none. */
+    /** A text that no listed pattern of a year reads as a whole: one like other marks of the visit, a stamp's month and day, a date among words, or none. */
     private MarkJudgment otherwise(Mark mark, String text) {
+        List<Completion> alike = formsOfVisit.read(text);
+        if (!alike.isEmpty()) {
+            return alike(mark, alike);
+        }
         List<Completion> days =
                 BEARING_DAYS.contains(mark.kind()) ? patterns.readWithoutYear(text) : List.<Completion>of();
         if (!days.isEmpty()) {
@@ -98,38 +111,37 @@ public final class DateJudge {
             return amidWords(mark, amid.get());
         }
         return NUMBERED.contains(mark.kind())
-                ? MarkJudgment.bare(Verdict.NOT_APPLICABLE, "it is a number and bears no date")
-                : MarkJudgment.bare(
-                        Verdict.MALFORMED,
-                        text + " suits no date pattern; if it is no date, the pattern '" + DatePattern.NONE
-                                + "' says so");
+                ? MarkJudgment.bare(Verdict.NOT_APPLICABLE, say("marks.date.bears-none"))
+                : MarkJudgment.bare(Verdict.MALFORMED, say("marks.date.no-form", text, DatePattern.NONE));
+    }
+
+    /** A text that suits the form of other marks; which form that is, is said. */
+    private MarkJudgment alike(Mark mark, List<Completion> completions) {
+        MarkJudgment judged = dated(mark, completions);
+        String form = completions.get(0).candidates().get(0).pattern();
+        return judged.because(judged.why() + "; read by the pattern " + form + " of other marks of this visit");
+    }
+
+    private MarkJudgment dated(Mark mark, List<Completion> completions) {
+        MarkJudgment judged = judge(mark, completions, List.of());
+        return judged.verdict() == Verdict.FITS ? withCoincidence(mark, judged, completions) : judged;
     }
 
     /** A day without a year: of all years, those within one of the build count. */
     private MarkJudgment withoutYear(Mark mark, String text, List<Completion> days) {
         if (window.isEmpty()) {
-            return MarkJudgment.bare(
-                    Verdict.CANNOT_TELL,
-                    text
-                            + " says a month and a day without a year, and neither a build date nor a model year of"
-                            + " the car is given to resolve it by");
+            return MarkJudgment.bare(Verdict.CANNOT_TELL, say("marks.date.day-only", text));
         }
         WindowRule rule = rule(mark);
         List<Completion> near = kept(days, date -> rule.distanceDays(date) <= DAYS_OF_YEAR);
-        return judge(
-                mark,
-                near,
-                List.of("It bears no year: of all years, the one that suits the build date is taken, so that it fits"
-                        + " proves little"));
+        return judge(mark, near, List.of(say("marks.date.no-year")));
     }
 
     private MarkJudgment amidWords(Mark mark, DateAmidWords amid) {
-        MarkJudgment judged = judge(mark, amid.completions(), List.of("Beside the date stands: " + amid.words()));
-        String why = "read from '" + amid.text() + "': " + judged.why();
+        MarkJudgment judged = judge(mark, amid.completions(), List.of(say("marks.date.beside", amid.words())));
+        String why = say("marks.date.amid", amid.text(), judged.why());
         return judged.because(
-                amid.isRework() && judged.verdict() == Verdict.TOO_LATE
-                        ? why + "; it says when the part was reworked, not when it was made"
-                        : why);
+                amid.isRework() && judged.verdict() == Verdict.TOO_LATE ? say("marks.date.rework", why) : why);
     }
 
     /** A certification label: two numbers are month and year before anything else. */
@@ -139,9 +151,7 @@ public final class DateJudge {
         }
         List<Completion> completions = LabelRule.monthAndYear(text);
         return completions.isEmpty()
-                ? MarkJudgment.bare(
-                        Verdict.MALFORMED,
-                        text + ": the two numbers of a label are month and year, and there is no such month")
+                ? MarkJudgment.bare(Verdict.MALFORMED, say("marks.label.no-month", text))
                 : judge(mark, completions, List.of());
     }
 
@@ -166,52 +176,35 @@ public final class DateJudge {
             return Optional.of(patterns);
         }
         String name = mark.pattern().get();
-        if (name.indexOf('{') < 0) {
-            return patterns.named(name).map(pattern -> new DatePatterns(List.of(pattern)));
-        }
-        try {
-            return Optional.of(new DatePatterns(List.of(new DatePattern(name, name, "", ""))));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
+        return (name.indexOf('{') < 0 ? patterns.named(name) : DatePattern.form(name))
+                .map(pattern -> new DatePatterns(List.of(pattern)));
     }
 
     public MarkJudgment tire(Mark mark, String text) {
         List<Completion> completions = TireDate.read(text);
         if (completions.isEmpty()) {
-            return MarkJudgment.bare(
-                    Verdict.MALFORMED,
-                    "it does not end in the three or four digits of a week that there is (49 CFR 574.5); the whole"
-                            + " number may stand on the other side of the tire only");
+            return MarkJudgment.bare(Verdict.MALFORMED, say("marks.tire.no-week"));
         }
         if (visitDay.isPresent()) {
             List<Completion> past = kept(completions, week -> !week.from().isAfter(visitDay.get()));
             if (past.isEmpty()) {
                 return MarkJudgment.bare(
                         Verdict.MALFORMED,
-                        "it says the week of "
-                                + Days.day(
-                                        completions.get(0).candidates().get(0).from())
-                                + ", which lies after the visit: read it again");
+                        say(
+                                "marks.tire.after-visit",
+                                Days.day(completions.get(0).candidates().get(0).from())));
             }
             completions = past;
         }
         boolean oldForm = completions.get(0).text().length() == 3;
-        List<String> decoded = oldForm
-                ? List.of("Three digits: made before 2000, the decade is open (49 CFR 574.5)")
-                : List.of("Four digits: week and year of making (49 CFR 574.5)");
+        List<String> decoded =
+                oldForm ? List.of(say("marks.tire.three-digits")) : List.of(say("marks.tire.four-digits"));
         MarkJudgment judged = judge(mark, completions, decoded);
-        return judged.verdict() == Verdict.TOO_LATE
-                ? judged.because(judged.why() + ": it was renewed in service, as tires are")
-                : judged;
+        return judged.verdict() == Verdict.TOO_LATE ? judged.because(say("marks.tire.renewed", judged.why())) : judged;
     }
 
     public MarkJudgment glass(String text) {
-        return new MarkJudgment(
-                Verdict.CANNOT_TELL,
-                "no published rule reads a date from the mark of a pane; it is kept as read",
-                List.of(),
-                GlassMark.read(text));
+        return new MarkJudgment(Verdict.CANNOT_TELL, say("marks.glass.no-date"), List.of(), GlassMark.read(text));
     }
 
     /** A model year against the build: no part's lead lies between them. */
@@ -246,9 +239,9 @@ public final class DateJudge {
         List<DateCandidate> ranked = new WindowRule(built, 0, 0).ranked(distinct(since));
         DateCandidate nearest = ranked.get(0);
         Verdict verdict = nearest.meets(built.first(), built.last()) ? Verdict.FITS : Verdict.TOO_LATE;
-        String why = DateText.of(nearest)
-                + (ranked.size() > 1 ? ", the nearest of " + ranked.size() + " dates since the build" : "")
-                + ": the part is noted as replaced, so it is read as a date since the build";
+        String why = ranked.size() > 1
+                ? say("marks.date.renewed-nearest", DateText.of(nearest), ranked.size())
+                : say("marks.date.renewed", DateText.of(nearest));
         return Optional.of(new MarkJudgment(verdict, why, ranked, decoded));
     }
 
@@ -256,8 +249,7 @@ public final class DateJudge {
     private MarkJudgment judge(List<Completion> completions, List<String> decoded, Optional<WindowRule> asked) {
         List<DateCandidate> all = distinct(completions);
         if (asked.isEmpty()) {
-            return new MarkJudgment(
-                    Verdict.CANNOT_TELL, "neither a build date nor a model year of the car is given", all, decoded);
+            return new MarkJudgment(Verdict.CANNOT_TELL, say("marks.date.no-build"), all, decoded);
         }
         WindowRule rule = asked.get();
         List<DateCandidate> ranked = rule.ranked(all);
@@ -265,8 +257,12 @@ public final class DateJudge {
         if (verdicts.size() > 1) {
             return new MarkJudgment(
                     Verdict.CANNOT_TELL,
-                    "the unread letters leave it open: by what they are it is "
-                            + verdicts.stream().sorted().map(Verdict::word).collect(Collectors.joining(" or ")),
+                    say(
+                            "marks.date.unread-open",
+                            verdicts.stream()
+                                    .sorted()
+                                    .map(Verdict::said)
+                                    .collect(Collectors.joining(" " + say("common.or") + " "))),
                     ranked,
                     decoded);
         }
@@ -275,9 +271,7 @@ public final class DateJudge {
 
     private static String why(WindowRule rule, List<DateCandidate> ranked) {
         DateCandidate best = ranked.get(0);
-        return rule.fits(best) || ranked.size() == 1
-                ? rule.sentence(best)
-                : "even the nearest reading, " + rule.sentence(best).replaceFirst(" lies ", ", lies ");
+        return rule.fits(best) || ranked.size() == 1 ? rule.sentence(best) : rule.nearest(best);
     }
 
     private static List<DateCandidate> distinct(List<Completion> completions) {

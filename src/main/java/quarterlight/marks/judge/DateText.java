@@ -1,8 +1,9 @@
 package quarterlight.marks.judge;
 
+import static quarterlight.language.Sentences.say;
+
 import quarterlight.marks.code.DateCandidate;
 import quarterlight.units.Days;
-import quarterlight.units.Numerals;
 
 /** Days and spans of days as sentences say them: {@code Mar 4, 1971}, {@code Mar 1971}, {@code 26 months}. */
 public final class DateText {
@@ -24,10 +25,10 @@ public final class DateText {
     /** A number of days in the unit that reads best: days up to 90, months up to three years, then years. */
     public static String span(long days) {
         if (days <= MAX_SAID_IN_DAYS) {
-            return Numerals.count(days, "day", "days");
+            return say("marks.span.days", days);
         }
         return days <= MAX_SAID_IN_MONTHS
-                ? Math.round(days / DAYS_OF_MONTH) + " months"
-                : Math.round(days / DAYS_OF_YEAR) + " years";
+                ? say("marks.span.months", Math.round(days / DAYS_OF_MONTH))
+                : say("marks.span.years", Math.round(days / DAYS_OF_YEAR));
     }
 }

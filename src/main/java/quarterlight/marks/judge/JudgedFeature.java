@@ -1,5 +1,7 @@
 package quarterlight.marks.judge;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -28,12 +30,10 @@ public record JudgedFeature(Feature feature, FeatureVerdict verdict, String why,
     private static JudgedFeature of(Feature feature, List<Feature> all, Optional<BuildWindow> window) {
         String range = Days.span(feature.from().first(), feature.to().last());
         if (window.isEmpty() || feature.fitted().isEmpty()) {
-            String lacks = window.isEmpty()
-                    ? "neither a build date nor a model year of the car is given"
-                    : "it was not looked for";
+            String lacks = window.isEmpty() ? say("marks.date.no-build") : say("marks.feature.not-looked-for");
             return new JudgedFeature(feature, FeatureVerdict.CANNOT_TELL, said(range, lacks), List.of());
         }
-        String build = "the car was built " + DateText.of(window.get());
+        String build = say("marks.feature.built", DateText.of(window.get()));
         boolean fitted = feature.fitted().get();
         if (!reaches(feature, window.get())) {
             if (!fitted) {
@@ -54,7 +54,7 @@ public record JudgedFeature(Feature feature, FeatureVerdict verdict, String why,
         return new JudgedFeature(
                 feature,
                 whole ? FeatureVerdict.MISSING : FeatureVerdict.CANNOT_TELL,
-                said(range, whole ? build : build + ", which is partly outside"),
+                said(range, whole ? build : say("marks.feature.partly", build)),
                 List.of());
     }
 
@@ -64,6 +64,6 @@ public record JudgedFeature(Feature feature, FeatureVerdict verdict, String why,
     }
 
     private static String said(String range, String rest) {
-        return "It belongs to cars built " + range + "; " + rest + ".";
+        return say("marks.feature.range", range, rest);
     }
 }

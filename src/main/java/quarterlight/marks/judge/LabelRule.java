@@ -1,5 +1,7 @@
 package quarterlight.marks.judge;
 
+import static quarterlight.language.Sentences.say;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,14 +58,9 @@ public final class LabelRule {
                         .get(0)
                         .from()
                         .equals(judged.candidates().get(0).to());
-        decoded.add(
-                month
-                        ? "Month and year of completion; such labels bear no day (49 CFR 567.4)"
-                        : "Certification labels bear month and year (49 CFR 567.4); a day is more than the rule asks"
-                                + " for");
+        decoded.add(month ? say("marks.label.month") : say("marks.label.day"));
         if (window.filter(built -> built.last().isBefore(FIRST_REQUIRED)).isPresent()) {
-            decoded.add(
-                    "Such labels were asked for from " + Days.day(FIRST_REQUIRED) + ", after the build of this car");
+            decoded.add(say("marks.label.since", Days.day(FIRST_REQUIRED)));
         }
         return new MarkJudgment(judged.verdict(), judged.why(), judged.candidates(), decoded);
     }

@@ -1,5 +1,7 @@
 package quarterlight.marks.judge;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -33,16 +35,16 @@ public final class NumberJudge {
         String plain = VehicleNumber.plain(text);
         if (isBeforeRule()) {
             return MarkJudgment.bare(
-                    Verdict.NOT_APPLICABLE,
-                    "before model year " + VehicleNumber.FIRST_MODEL_YEAR
-                            + " makers numbered each in their own way, without a check digit (49 CFR 565)");
+                    Verdict.NOT_APPLICABLE, say("marks.vin.before-rule", VehicleNumber.FIRST_MODEL_YEAR));
         }
         if (plain.length() != VehicleNumber.LENGTH) {
             return MarkJudgment.bare(
                     isSinceRule() ? Verdict.MALFORMED : Verdict.CANNOT_TELL,
-                    "it has " + plain.length() + " characters; since model year " + VehicleNumber.FIRST_MODEL_YEAR
-                            + " there are " + VehicleNumber.LENGTH + " (49 CFR 565)"
-                            + (isSinceRule() ? "" : ", and the model year is not given"));
+                    say(
+                            isSinceRule() ? "marks.vin.length" : "marks.vin.length-no-year",
+                            plain.length(),
+                            VehicleNumber.FIRST_MODEL_YEAR,
+                            VehicleNumber.LENGTH));
         }
         Optional<String> foreign = foreign(plain);
         if (foreign.isPresent()) {
@@ -71,12 +73,10 @@ public final class NumberJudge {
         char check = plain.charAt(8);
         boolean inRegion = (first >= '1' && first <= '5') || first == 'L' || first == UnreadLetter.LETTER;
         if (!inRegion) {
-            return Optional.of("it begins with " + first
-                    + ": the check digit and the model year letter are compulsory in North America and China only");
+            return Optional.of(say("marks.vin.region", first));
         }
         if (Character.isLetter(check) && check != 'X') {
-            return Optional.of("place 9 holds " + check
-                    + ", so it holds no check digit: the number was not made for North America or China");
+            return Optional.of(say("marks.vin.no-check", check));
         }
         return Optional.empty();
     }
@@ -84,34 +84,27 @@ public final class NumberJudge {
     private MarkJudgment read(String plain) {
         Optional<VehicleNumber> number = VehicleNumber.of(plain);
         if (number.isEmpty()) {
-            return MarkJudgment.bare(
-                    Verdict.MALFORMED, "it holds a character that no such number has (I, O, Q or a sign; 49 CFR 565)");
+            return MarkJudgment.bare(Verdict.MALFORMED, say("marks.vin.character"));
         }
         if (!number.get().checks()) {
             return MarkJudgment.bare(
                     Verdict.MALFORMED,
-                    "place 9 holds " + number.get().check() + ", and the check digit of the rest is "
-                            + number.get().expectedCheck() + " (49 CFR 565)");
+                    say("marks.vin.check", number.get().check(), number.get().expectedCheck()));
         }
         List<DateCandidate> years = number.get().modelYears();
         if (years.isEmpty()) {
             return MarkJudgment.bare(
-                    Verdict.MALFORMED,
-                    "place 10 holds " + number.get().yearLetter() + ", which stands for no model year (49 CFR 565)");
+                    Verdict.MALFORMED, say("marks.vin.year-letter", number.get().yearLetter()));
         }
         MarkJudgment judged = dates.modelYear(List.of(new Completion(plain, years)));
         int year = years.get(0).to().getYear();
-        return new MarkJudgment(
-                judged.verdict(),
-                "the check digit holds and place 10 says model year " + year + said(year) + ": " + judged.why(),
-                judged.candidates(),
-                List.of());
+        return new MarkJudgment(judged.verdict(), holds(year, judged.why()), judged.candidates(), List.of());
     }
 
-    private String said(int year) {
+    private String holds(int year, String why) {
         return modelYear.isPresent() && modelYear.getAsInt() != year
-                ? ", not " + modelYear.getAsInt() + " as claimed"
-                : "";
+                ? say("marks.vin.holds-other", year, why, modelYear.getAsInt())
+                : say("marks.vin.holds", year, why);
     }
 
     /** The model year that the number says, if it is another than the car's claimed one. */
@@ -126,8 +119,7 @@ public final class NumberJudge {
     private MarkJudgment partlyRead(String plain) {
         int unread = UnreadLetter.count(plain);
         if (unread > MAX_UNREAD) {
-            return MarkJudgment.bare(
-                    Verdict.CANNOT_TELL, unread + " characters are unread: the check digit proves nothing");
+            return MarkJudgment.bare(Verdict.CANNOT_TELL, say("marks.vin.unread", unread));
         }
         List<VehicleNumber> possible = VehicleNumber.completions(plain);
         List<Completion> completions = possible.stream()
@@ -135,15 +127,14 @@ public final class NumberJudge {
                 .map(number -> new Completion(number.text(), number.modelYears()))
                 .toList();
         if (completions.isEmpty()) {
-            return MarkJudgment.bare(
-                    Verdict.MALFORMED, "whatever the unread character is, the check digit does not hold (49 CFR 565)");
+            return MarkJudgment.bare(Verdict.MALFORMED, say("marks.vin.never-holds"));
         }
         MarkJudgment judged = dates.modelYear(completions);
         boolean open = judged.verdict() == Verdict.FITS || judged.verdict() == Verdict.CANNOT_TELL;
         String letters = unread == 1 ? letters(plain, possible) : "";
         return new MarkJudgment(
                 open ? Verdict.CANNOT_TELL : judged.verdict(),
-                (open ? "an unread character leaves the check digit untested" + letters + "; " : "") + judged.why(),
+                (open ? say("marks.vin.untested") + letters + "; " : "") + judged.why(),
                 judged.candidates(),
                 List.of());
     }
@@ -153,8 +144,9 @@ public final class NumberJudge {
         Set<String> letters = new LinkedHashSet<>();
         possible.forEach(number -> letters.add(number.text().substring(at, at + 1)));
         return letters.size() <= MAX_NAMED
-                ? " (it holds for " + letters.stream().sorted().collect(Collectors.joining(", ")) + " at place "
-                        + (at + 1) + ")"
+                ? " ("
+                        + say("marks.vin.letters", letters.stream().sorted().collect(Collectors.joining(", ")), at + 1)
+                        + ")"
                 : "";
     }
 }

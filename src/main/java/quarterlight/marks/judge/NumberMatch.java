@@ -1,5 +1,7 @@
 package quarterlight.marks.judge;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -64,17 +66,14 @@ public record NumberMatch(String read, String against, String expected, List<Int
     /** What it says, without a full stop. */
     public String sentence() {
         return switch (state()) {
-            case AGREES -> "agrees with " + against + " letter by letter";
-            case OPEN ->
-                "agrees with " + against + " as far as it was read, " + places(unread)
-                        + " unread: the match stays open";
-            case DIFFERS ->
-                "differs from " + against + " at " + places(differing) + ": read " + read + ", not " + expected;
+            case AGREES -> say("marks.match.agrees", against);
+            case OPEN -> say("marks.match.open", against, places(unread));
+            case DIFFERS -> say("marks.match.differs", against, places(differing), read, expected);
         };
     }
 
     private static String places(List<Integer> places) {
-        return (places.size() == 1 ? "place " : "places ")
-                + places.stream().map(String::valueOf).collect(Collectors.joining(", "));
+        String numbers = places.stream().map(String::valueOf).collect(Collectors.joining(", "));
+        return say("marks.match.places", places.size(), numbers);
     }
 }

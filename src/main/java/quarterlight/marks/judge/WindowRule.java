@@ -1,5 +1,7 @@
 package quarterlight.marks.judge;
 
+import static quarterlight.language.Sentences.say;
+
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -64,19 +66,27 @@ record WindowRule(BuildWindow window, int beforeDays, int afterDays) {
 
     /** What a candidate says of the car, without a full stop: {@code Mar 4, 1971 lies 3 days before the build window}. */
     String sentence(DateCandidate date) {
-        String said = DateText.of(date);
-        long days = distanceDays(date);
-        if (days == 0) {
-            return said + " lies in the build window (" + DateText.of(window) + ")";
-        }
-        boolean before = date.to().isBefore(window.first());
-        String place = said + " lies " + DateText.span(days) + (before ? " before" : " after") + " the build window ("
-                + DateText.of(window) + ")";
-        int usual = before ? beforeDays : afterDays;
+        return distanceDays(date) == 0
+                ? say("marks.window.in", DateText.of(date), DateText.of(window))
+                : usual(date, isBefore(date) ? "marks.window.before" : "marks.window.after");
+    }
+
+    /** The same of the nearest of several that all do not fit. */
+    String nearest(DateCandidate date) {
+        return usual(date, isBefore(date) ? "marks.window.nearest-before" : "marks.window.nearest-after");
+    }
+
+    private boolean isBefore(DateCandidate date) {
+        return date.to().isBefore(window.first());
+    }
+
+    private String usual(DateCandidate date, String key) {
+        String place = say(key, DateText.of(date), DateText.span(distanceDays(date)), DateText.of(window));
+        int usual = isBefore(date) ? beforeDays : afterDays;
         if (fits(date)) {
-            return place + ", within the usual " + usual + " days";
+            return say("marks.window.usual", place, usual);
         }
-        return usual > 0 ? place + ", more than the usual " + usual + " days" : place;
+        return usual > 0 ? say("marks.window.beyond", place, usual) : place;
     }
 
     /**

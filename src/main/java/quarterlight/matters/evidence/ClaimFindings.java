@@ -1,5 +1,7 @@
 package quarterlight.matters.evidence;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -51,27 +53,28 @@ final class ClaimFindings {
         Claim claim = laid.claim();
         boolean contradicted = laid.judgment() == Judgment.CONTRADICTED;
         MatterRule rule = contradicted ? MatterRule.CLAIM_CONTRADICTED : MatterRule.CLAIM_OPEN;
-        String words = "\u201c" + claim.text().strip() + "\u201d (" + claim.by().word() + ")";
+        String by = claim.by().said();
+        String words = claim.text().strip();
         String first = laid.found().stream()
                 .findFirst()
                 .map(one -> " " + ZoneLookup.sentence(one))
                 .orElse("");
         String sentence = contradicted
-                ? "Claimed: " + words + ". Found otherwise." + first
-                : "Claimed: " + words + ". Neither supported nor contradicted by what was found.";
+                ? say("matters.claim.contradicted", words, by) + first
+                : say("matters.claim.open", words, by);
         List<EvidenceRow> evidence = new ArrayList<>();
         evidence.add(EvidenceRow.of(
                 TABLE,
                 row.id(),
-                "Claimed by the " + claim.by().word() + ": " + ZoneLookup.sentence(claim.text())
-                        + (claim.judged().isPresent() ? " Judged by the inspector." : ""),
+                say("matters.claim.row", by, ZoneLookup.sentence(claim.text()))
+                        + (claim.judged().isPresent() ? " " + say("matters.claim.judged") : ""),
                 places.shown(claim.photo())));
         laid.found().forEach(one -> evidence.add(EvidenceRow.workedOut("claims", ZoneLookup.sentence(one))));
         return new Finding(
                 id,
                 rule,
                 claim.zone().stream().toList(),
-                claim.zone().map(places::label).orElse("The whole car"),
+                claim.zone().map(places::label).orElse(say("matters.whole-car")),
                 rule.severity().orElseThrow(),
                 Optional.empty(),
                 sentence,

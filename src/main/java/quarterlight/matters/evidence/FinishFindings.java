@@ -1,5 +1,7 @@
 package quarterlight.matters.evidence;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import quarterlight.findings.Findings;
@@ -28,9 +30,9 @@ final class FinishFindings {
                 continue;
             }
             if (zone.repairScore() >= Findings.LIKELY_SCORE) {
-                found.add(finding(zone, MatterRule.FILLER_LIKELY, "Likely repaired with body filler."));
+                found.add(finding(zone, MatterRule.FILLER_LIKELY, "matters.finish.filler"));
             } else if (isRefinished(zone)) {
-                found.add(finding(zone, MatterRule.REFINISHED, "Likely refinished."));
+                found.add(finding(zone, MatterRule.REFINISHED, "matters.finish.refinished"));
             }
         }
         return found;
@@ -43,9 +45,12 @@ final class FinishFindings {
                 && strength.band().compareTo(EvidenceStrength.Band.MODERATE) >= 0;
     }
 
-    private Finding finding(ZoneHistory zone, MatterRule rule, String sentence) {
-        String figures = "refinish likelihood " + ZoneHistory.shown(zone.refinishScore()) + " (band " + zone.shownBand()
-                + "), repair likelihood " + ZoneHistory.shown(zone.repairScore()) + ", of 100";
+    private Finding finding(ZoneHistory zone, MatterRule rule, String key) {
+        String figures = say(
+                "matters.finish.figures",
+                ZoneHistory.shown(zone.refinishScore()),
+                zone.shownBand(),
+                ZoneHistory.shown(zone.repairScore()));
         return new Finding(
                 "finish:" + zone.zone().value(),
                 rule,
@@ -53,8 +58,8 @@ final class FinishFindings {
                 places.label(zone.zone()),
                 rule.severity().orElseThrow(),
                 rule.safety(),
-                sentence,
+                say(key) + ".",
                 false,
-                List.of(EvidenceRow.workedOut(TABLE, sentence.replaceAll("\\.$", ": " + figures + "."))));
+                List.of(EvidenceRow.workedOut(TABLE, say(key) + ": " + figures + ".")));
     }
 }

@@ -1,15 +1,19 @@
 package quarterlight.matters.evidence;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import quarterlight.findings.Findings;
+import quarterlight.language.Sentences;
 import quarterlight.matters.rule.EvidenceRow;
 import quarterlight.matters.rule.Finding;
 import quarterlight.matters.rule.MatterRule;
 import quarterlight.thickness.gauge.GaugeQuality;
 import quarterlight.thickness.gauge.GaugeVerdict;
+import quarterlight.units.Numerals;
+import quarterlight.visit.reading.GaugeCheck;
 import quarterlight.visit.reading.GaugeSurface;
 
 /** Whether the readings of the day can be relied on. */
@@ -29,15 +33,11 @@ final class GaugeFindings {
         GaugeQuality quality = GaugeQuality.of(car.visit());
         List<EvidenceRow> failed = failed(quality);
         if (!failed.isEmpty()) {
-            return List.of(finding(
-                    MatterRule.GAUGE_FAILED,
-                    "The gauge check failed: every thickness of this visit is suspect.",
-                    failed));
+            return List.of(finding(MatterRule.GAUGE_FAILED, say("matters.gauge.failed"), failed));
         }
         return switch (quality.summary()) {
-            case NOT_CHECKED -> List.of(unchecked("The gauge was not checked on bare metal or shims."));
-            case CANNOT_TELL ->
-                List.of(unchecked("The gauge was checked, but with no tolerance stated for all checks."));
+            case NOT_CHECKED -> List.of(unchecked(say("matters.gauge.not-checked")));
+            case CANNOT_TELL -> List.of(unchecked(say("matters.gauge.no-tolerance")));
             case PASSED, FAILED -> List.of();
         };
     }
@@ -51,7 +51,7 @@ final class GaugeFindings {
                 "gauge:check",
                 rule,
                 List.of(),
-                "The gauge",
+                say("matters.gauge"),
                 rule.severity().orElseThrow(),
                 Optional.empty(),
                 sentence,
@@ -69,31 +69,28 @@ final class GaugeFindings {
         for (GaugeQuality.Drift drift : quality.drifts()) {
             if (drift.isBeyond()) {
                 rows.add(EvidenceRow.workedOut(
-                        TABLE,
-                        String.format(
-                                Locale.ROOT,
-                                "Between before and after it moved by %s%.0f\u2009\u00b5m on %s.",
-                                drift.driftUm() < 0 ? "\u2212" : "",
-                                Math.abs(drift.driftUm()),
-                                surface(drift.on()))));
+                        TABLE, say("matters.gauge.drift", drift(drift.driftUm()), surface(drift.on()))));
             }
         }
         return rows;
     }
 
     private static String sentence(GaugeVerdict verdict) {
-        return String.format(
-                Locale.ROOT,
-                "%s the readings, on %s: nominal %s\u2009%s, shown %s\u2009%s, beyond the tolerance.",
-                ZoneLookup.sentence(verdict.check().when().word()).replace(".", ""),
-                surface(verdict.check().on()),
-                verdict.check().nominal().typed().toPlainString(),
-                verdict.check().nominal().unit().word(),
-                verdict.check().shown().typed().toPlainString(),
-                verdict.check().shown().unit().word());
+        GaugeCheck check = verdict.check();
+        return say(
+                "matters.gauge.beyond." + check.when().word(),
+                surface(check.on()),
+                Numerals.typed(check.nominal().typed()),
+                check.nominal().unit().word(),
+                Numerals.typed(check.shown().typed()),
+                check.shown().unit().word());
+    }
+
+    private static String drift(double um) {
+        return (um < 0 ? "\u2212" : "") + Sentences.figure("%.0f", Math.abs(um));
     }
 
     private static String surface(GaugeSurface on) {
-        return on == GaugeSurface.BARE ? "bare metal" : "a shim";
+        return on == GaugeSurface.BARE ? say("matters.gauge.bare") : say("matters.gauge.shim");
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.matters.evidence;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,17 +44,19 @@ final class RustFindings {
     private void measured(ZoneRust zone, List<Finding> found) {
         zone.need().ifPresent(need -> {
             String reasons = reasons(zone.advice());
-            String what = need == RepairNeed.STRUCTURAL ? "Structure in question" : "Repair need " + need.word();
-            String sentence = what + (reasons.isEmpty() ? "" : ": " + reasons) + ".";
-            add(zone, need, sentence, "Measured on photos: " + sentence, outlined(zone), found);
+            String what = need == RepairNeed.STRUCTURAL
+                    ? say("matters.rust.structure")
+                    : say("matters.rust.need", need.said());
+            String sentence = reasons.isEmpty() ? what + "." : say("matters.rust.reasons", what, reasons);
+            add(zone, need, sentence, say("matters.rust.measured", sentence), outlined(zone), found);
         });
     }
 
     private void byEye(ZoneRust zone, RustByEye seen, RepairNeed need, List<Finding> found) {
-        String sentence = (need == RepairNeed.STRUCTURAL
-                        ? "Structure in question by eye, not measured: "
-                        : "Repair need by eye, not measured, " + need.word() + ": ")
-                + StatementWords.of(seen.statement());
+        String words = StatementWords.of(seen.statement());
+        String sentence = need == RepairNeed.STRUCTURAL
+                ? say("matters.rust.structure-by-eye", words)
+                : say("matters.rust.need-by-eye", need.said(), words);
         List<PhotoId> photos = places.shown(seen.statement().photos().stream());
         add(zone, need, sentence, sentence, photos, found);
     }

@@ -1,5 +1,7 @@
 package quarterlight.matters.evidence;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -142,9 +144,10 @@ final class StatementFindings {
 
     private static String text(Statement statement) {
         SaidBy by = statement.details().saidBy();
-        String basis = statement.basis().map(Worded::word).orElse("basis not stated");
-        return ZoneLookup.sentence(basis + (by == SaidBy.INSPECTOR ? "" : ", said by " + by.word())
-                + statement.severity().map(given -> ", " + given.word()).orElse("") + ": "
+        String basis = statement.basis().map(Worded::said).orElseGet(() -> say("matters.stated.no-basis"));
+        return ZoneLookup.sentence(basis
+                + (by == SaidBy.INSPECTOR ? "" : ", " + say("matters.stated.said-by", by.said()))
+                + statement.severity().map(given -> ", " + given.said()).orElse("") + ": "
                 + StatementWords.of(statement));
     }
 

@@ -30,8 +30,8 @@ final class StatementWords {
                 .condition()
                 .map(Worded.class::cast)
                 .or(() -> statement.what().origin())
-                .map(Worded::word)
-                .filter(word -> !lower.contains(stem(word)));
+                .filter(word -> !lower.contains(stem(word.word())) && !lower.contains(stem(word.said())))
+                .map(Worded::said);
         String before = part.map(name -> kind.map(word -> name + ", " + word).orElse(name))
                 .or(() -> kind)
                 .map(words -> words + ": ")
@@ -43,7 +43,8 @@ final class StatementWords {
     private static String stem(String word) {
         String longest = Arrays.stream(word.split(" "))
                 .max(Comparator.comparingInt(String::length))
-                .orElseThrow();
+                .orElseThrow()
+                .toLowerCase(Locale.ROOT);
         return longest.substring(0, Math.min(STEM, longest.length()));
     }
 }

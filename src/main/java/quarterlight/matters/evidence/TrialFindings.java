@@ -1,5 +1,7 @@
 package quarterlight.matters.evidence;
 
+import static quarterlight.language.Sentences.say;
+
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -14,8 +16,10 @@ import quarterlight.findings.Findings;
 import quarterlight.matters.rule.EvidenceRow;
 import quarterlight.matters.rule.Finding;
 import quarterlight.matters.rule.MatterRule;
+import quarterlight.units.Numerals;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialNames;
 import quarterlight.visit.trial.TrialResult;
 
 /** Functions that do not work, or not as they should, or were not tried. */
@@ -55,25 +59,25 @@ final class TrialFindings {
                 "trial:" + ZoneLookup.slug(trial.item()),
                 rule,
                 trial.zone().stream().toList(),
-                named ? places.label(trial.zone().orElseThrow()) : "The whole car",
+                named ? places.label(trial.zone().orElseThrow()) : say("matters.whole-car"),
                 rule.severity().orElseThrow(),
                 rule.safety(),
                 sentence,
                 false,
-                List.of(EvidenceRow.of(TABLE, row.id(), "Tried: " + sentence, List.of())));
+                List.of(EvidenceRow.of(TABLE, row.id(), say("matters.trial.row", sentence), List.of())));
     }
 
     /** Name, result, value and note: {@code Brake pedal holds: fails. Goes to the floor.} */
     private static String sentence(Trial trial) {
         String value = trial.value()
-                .map(number -> number.toPlainString()
+                .map(number -> Numerals.typed(number)
                         + trial.unit().map(unit -> "\u2009" + unit).orElse(""))
                 .orElse("");
         String word = trial.result() == TrialResult.DOES_NOT
-                ? "fails"
-                : trial.result().word();
+                ? say("matters.trial.fails")
+                : trial.result().said();
         String result = trial.result() == TrialResult.MEASURED ? value : word + (value.isEmpty() ? "" : ", " + value);
-        return trial.item().strip() + ": " + result + "."
+        return TrialNames.said(trial.item()) + ": " + result + "."
                 + trial.note().map(note -> " " + ZoneLookup.sentence(note)).orElse("");
     }
 

@@ -1,5 +1,7 @@
 package quarterlight.matters.evidence;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -14,7 +16,6 @@ import quarterlight.matters.rule.EvidenceRow;
 import quarterlight.matters.rule.Finding;
 import quarterlight.matters.rule.MatterRule;
 import quarterlight.rust.need.Load;
-import quarterlight.units.Numerals;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Condition;
 import quarterlight.visit.statement.Severity;
@@ -47,10 +48,10 @@ final class UnseenFindings {
                     "unseen:paint",
                     MatterRule.NOTHING_MEASURED,
                     List.of(),
-                    "Outer panels",
+                    say("matters.unseen.panels"),
                     Optional.empty(),
-                    "No coating thickness was measured: a repaint or filler would not have been found.",
-                    List.of(EvidenceRow.workedOut("readings", "No outer panel has a reading."))));
+                    say("matters.unseen.paint"),
+                    List.of(EvidenceRow.workedOut("readings", say("matters.unseen.no-reading")))));
         }
         return found;
     }
@@ -66,12 +67,11 @@ final class UnseenFindings {
                 .count();
         MatterRule rule = main > 0 ? MatterRule.STRUCTURE_NOT_SEEN : MatterRule.SHELL_NOT_SEEN;
         List<ZoneId> zones = unseen.stream().map(Zone::id).toList();
-        String sentence = Numerals.count(unseen.size(), "zone that carries load was", "zones that carry load were")
-                + " not looked at for rust"
-                + (main > 0 && main < unseen.size() ? ", " + main + " of them main ones" : "")
-                + ": nothing is known of " + (unseen.size() == 1 ? "it." : "them.");
+        String sentence = main > 0 && main < unseen.size()
+                ? say("matters.unseen.load-main", unseen.size(), main)
+                : say("matters.unseen.load", unseen.size());
         List<EvidenceRow> evidence = new ArrayList<>();
-        evidence.add(EvidenceRow.workedOut("rust", "Not looked at for rust: " + names(unseen) + "."));
+        evidence.add(EvidenceRow.workedOut("rust", say("matters.unseen.rust", names(unseen))));
         for (Recorded<Statement> row : car.visit().statements()) {
             boolean here = zones.contains(row.value().zone())
                     && row.value().is(Condition.NOT_LOOKED_AT)
@@ -80,7 +80,7 @@ final class UnseenFindings {
                 evidence.add(evidence(row));
             }
         }
-        String place = unseen.size() <= NAMED ? names(unseen) : unseen.size() + " zones that carry load";
+        String place = unseen.size() <= NAMED ? names(unseen) : say("matters.unseen.load-place", unseen.size());
         found.add(finding("unseen:structure", rule, zones, place, rule.severity(), sentence, evidence));
     }
 
@@ -104,7 +104,7 @@ final class UnseenFindings {
                 List.of(zone),
                 places.label(zone),
                 statement.severity().or(rule::severity),
-                "Not looked at: " + ZoneLookup.sentence(statement.text()),
+                say("matters.unseen.stated", ZoneLookup.sentence(statement.text())),
                 List.of(evidence(row))));
     }
 
@@ -113,7 +113,7 @@ final class UnseenFindings {
         return EvidenceRow.of(
                 "statements",
                 row.id(),
-                places.label(statement.zone()) + ", not looked at: " + ZoneLookup.sentence(statement.text()),
+                say("matters.unseen.row", places.label(statement.zone()), ZoneLookup.sentence(statement.text())),
                 places.shown(statement.photos().stream()));
     }
 

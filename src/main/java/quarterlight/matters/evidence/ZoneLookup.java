@@ -9,6 +9,7 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.Construction;
 import quarterlight.findings.Findings;
+import quarterlight.language.Sentences;
 import quarterlight.rust.need.Load;
 import quarterlight.rust.need.LoadTable;
 import quarterlight.visit.photo.PhotoId;
@@ -60,12 +61,6 @@ final class ZoneLookup {
 
     /** The text with a capital and a full stop. */
     static String sentence(String text) {
-        String bare = text.strip();
-        if (bare.isEmpty()) {
-            return bare;
-        }
-        int first = bare.offsetByCodePoints(0, 1);
-        String capital = bare.substring(0, first).toUpperCase(Locale.ROOT) + bare.substring(first);
-        return ".!?\u2026\u3002\u061f".indexOf(capital.charAt(capital.length() - 1)) >= 0 ? capital : capital + ".";
+        return Sentences.whole(text);
     }
 }

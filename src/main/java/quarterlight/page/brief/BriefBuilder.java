@@ -1,5 +1,7 @@
 package quarterlight.page.brief;
 
+import static quarterlight.language.Sentences.say;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,7 +24,6 @@ import quarterlight.page.ReportSelection;
 import quarterlight.page.Shortened;
 import quarterlight.page.WholeSentences;
 import quarterlight.units.Days;
-import quarterlight.units.Numerals;
 import quarterlight.units.XmlText;
 import quarterlight.visit.BriefWords;
 import quarterlight.visit.VisitFacts;
@@ -82,22 +83,23 @@ final class BriefBuilder {
                 numbers(),
                 signed(facts, words),
                 facts.choices().terms().map(text -> said(text, limits.terms())).orElse(""),
-                kept("In short", paragraph, limits.paragraph()),
+                kept(say("brief.brief-builder.in-short"), paragraph, limits.paragraph()),
                 words.paragraph().isPresent(),
                 safety(),
                 shown.stream().map(this::line).toList(),
                 more(shown.size()),
                 claims.stream().limit(limits.claims()).map(this::line).toList(),
                 claims.size() > limits.claims()
-                        ? Numerals.count(claims.size() - limits.claims(), "more claim", "more claims")
-                                + " in the report."
+                        ? say("brief.brief-builder.more-claims-in-the-report", claims.size() - limits.claims())
                         : "",
                 matters.checked().sentence(),
                 PageFacts.check(car),
                 ReportSelection.of(car.visit()).leftOut(car.catalog()),
                 matters.next().stream().limit(limits.looks()).map(this::line).toList(),
                 matters.next().size() > limits.looks()
-                        ? Numerals.count(matters.next().size() - limits.looks(), "more", "more") + " in the report."
+                        ? say(
+                                "brief.brief-builder.more-in-the-report",
+                                matters.next().size() - limits.looks())
                         : "",
                 anchor.text(),
                 FinishCautions.texts().get(0),
@@ -125,22 +127,28 @@ final class BriefBuilder {
     }
 
     private String subtitle(VisitFacts facts) {
-        return facts.date().map(date -> "Visit of " + Days.day(date)).orElse("Date of the visit not given")
-                + " \u00b7 issued " + Days.day(issued);
+        return say(
+                "brief.brief-builder.issued",
+                facts.date()
+                        .map(date -> say("brief.brief-builder.visit-of", Days.day(date)))
+                        .orElse(say("brief.brief-builder.date-of-the-visit-not")),
+                Days.day(issued));
     }
 
     private List<BriefContent.Fact> facts(VisitFacts facts) {
         Map<String, String> rows = new LinkedHashMap<>();
         rows.put(
-                "Body",
-                facts.car().body().style().word() + ", "
-                        + facts.car().body().construction().word());
-        facts.car().modelYear().ifPresent(year -> rows.put("Model year", Integer.toString(year)));
-        facts.car().built().ifPresent(date -> rows.put("Claimed build date", date.text()));
-        odometer(facts).ifPresent(text -> rows.put("Odometer", text));
-        facts.light().ifPresent(text -> rows.put("Light", text));
-        facts.lifted().ifPresent(text -> rows.put("Lifted", text));
-        facts.takenApart().ifPresent(text -> rows.put("Taken apart", text));
+                say("brief.brief-builder.body"),
+                facts.car().body().style().said() + ", "
+                        + facts.car().body().construction().said());
+        facts.car()
+                .modelYear()
+                .ifPresent(year -> rows.put(say("brief.brief-builder.model-year"), Integer.toString(year)));
+        facts.car().built().ifPresent(date -> rows.put(say("brief.brief-builder.claimed-build-date"), date.text()));
+        odometer(facts).ifPresent(text -> rows.put(say("brief.brief-builder.odometer"), text));
+        facts.light().ifPresent(text -> rows.put(say("brief.brief-builder.light"), text));
+        facts.lifted().ifPresent(text -> rows.put(say("brief.brief-builder.lifted"), text));
+        facts.takenApart().ifPresent(text -> rows.put(say("brief.brief-builder.taken-apart"), text));
         return rows.entrySet().stream()
                 .map(row -> new BriefContent.Fact(row.getKey(), kept(row.getKey(), row.getValue(), limits.facts())))
                 .toList();
@@ -154,7 +162,7 @@ final class BriefBuilder {
                 ? facts.odometer()
                 : Optional.of(figures.get(figures.size() - 1))
                         .map(figure -> figure.figure().toPlainString() + "\u00a0"
-                                + figure.unit().word() + ", " + figure.source().word());
+                                + figure.unit().said() + ", " + figure.source().said());
     }
 
     /** Numbers that tell which car it is, as read; of several views of one part the one read best. */
@@ -188,11 +196,18 @@ final class BriefBuilder {
 
     private List<BriefContent.Fact> signed(VisitFacts facts, BriefWords words) {
         List<BriefContent.Fact> signed = new ArrayList<>();
-        facts.inspector().ifPresent(name -> signed.add(new BriefContent.Fact("Inspector", cut(name, limits.facts()))));
+        facts.inspector()
+                .ifPresent(name -> signed.add(
+                        new BriefContent.Fact(say("brief.brief-builder.inspector"), cut(name, limits.facts()))));
         words.credentials()
-                .ifPresent(text -> signed.add(new BriefContent.Fact("", kept("Credentials", text, limits.facts()))));
-        words.contact().ifPresent(text -> signed.add(new BriefContent.Fact("", kept("Contact", text, limits.facts()))));
-        facts.client().ifPresent(name -> signed.add(new BriefContent.Fact("For", cut(name, limits.facts()))));
+                .ifPresent(text -> signed.add(
+                        new BriefContent.Fact("", kept(say("brief.brief-builder.credentials"), text, limits.facts()))));
+        words.contact()
+                .ifPresent(text -> signed.add(
+                        new BriefContent.Fact("", kept(say("brief.brief-builder.contact"), text, limits.facts()))));
+        facts.client()
+                .ifPresent(name ->
+                        signed.add(new BriefContent.Fact(say("brief.brief-builder.for"), cut(name, limits.facts()))));
         return signed;
     }
 
@@ -219,11 +234,13 @@ final class BriefBuilder {
         List<String> names = some.stream()
                 .filter(matter -> !matter.zones().isEmpty())
                 .map(Matter::place)
-                .filter(place -> !place.equals("The whole car"))
+                .filter(place -> !place.equals(say("matters.whole-car")))
                 .distinct()
                 .toList();
         String first = names.stream().limit(MAX_PLACES).collect(Collectors.joining("; "));
-        return names.size() > MAX_PLACES ? first + "; and " + (names.size() - MAX_PLACES) + " more" : first;
+        return names.size() > MAX_PLACES
+                ? say("brief.brief-builder.and-more", first, names.size() - MAX_PLACES)
+                : first;
     }
 
     private BriefContent.MatterLine line(Matter matter) {
@@ -232,16 +249,18 @@ final class BriefBuilder {
                 : cut(matter.place(), limits.sentence() / 2);
         return new BriefContent.MatterLine(
                 matter.letter().map(String::valueOf).orElse(""),
-                matter.severity().word(),
+                matter.severity().said(),
                 matter.severity() == Severity.GRAVE,
                 said(matter.sentence(), limits.sentence()),
                 place,
                 matter.isOverridden()
-                        ? "set by the inspector, by rule " + matter.ruled().word() + ": "
-                                + said(matter.decision().orElseThrow().reason(), limits.sentence() / 2)
+                        ? say(
+                                "brief.brief-builder.set-by-the-inspector-by",
+                                matter.ruled().said(),
+                                said(matter.decision().orElseThrow().reason(), limits.sentence() / 2))
                         : "",
                 limits.crops() ? pictures.crop(matter) : "",
-                "Photo of " + place);
+                say("brief.brief-builder.photo-of", place));
     }
 
     /** What else there is, by severity, with where it stands. */
@@ -256,11 +275,13 @@ final class BriefBuilder {
                     .filter(matter -> matter.severity() == severity)
                     .count();
             if (count > 0) {
-                String word = severity == Severity.NOTE ? (count == 1 ? "note" : "notes") : severity.word();
+                String word = severity == Severity.NOTE
+                        ? (count == 1 ? say("brief.brief-builder.note") : say("brief.brief-builder.notes"))
+                        : severity.said();
                 counts.add(count + " " + word);
             }
         }
-        return counts.isEmpty() ? "" : "Besides these " + String.join(", ", counts) + ": all in the report.";
+        return counts.isEmpty() ? "" : say("brief.brief-builder.besides-these-all-in-the", String.join(", ", counts));
     }
 
     /** Contradicted ones first, then open ones. */
@@ -280,8 +301,8 @@ final class BriefBuilder {
                 .orElse("");
         return new BriefContent.ClaimLine(
                 zone + said(laid.claim().text(), limits.sentence() / 2 + 20),
-                laid.claim().by().word(),
-                laid.judgment().word(),
+                laid.claim().by().said(),
+                laid.judgment().said(),
                 laid.found().isEmpty() ? "" : said(laid.found().get(0), limits.sentence() / 2 + 20));
     }
 

@@ -1,5 +1,7 @@
 package quarterlight.page.brief;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -74,7 +76,7 @@ public final class BriefPictures {
                         view.address(),
                         address -> workers.start(
                                 PageWorkers.Turn.FIRST,
-                                "Preparing photos for print",
+                                say("brief.brief-pictures.preparing-photos-for-print"),
                                 () -> source.close(view.frame(), view.x(), view.y(), view.width(), view.height())));
             });
         }
@@ -83,10 +85,16 @@ public final class BriefPictures {
         String portrait = whole.map(frame -> frame.address() + "-portrait").orElse("");
         whole.ifPresent(frame -> asked.put(
                 portrait,
-                workers.start(PageWorkers.Turn.FIRST, "Preparing photos for print", () -> source.print(frame))));
+                workers.start(
+                        PageWorkers.Turn.FIRST,
+                        say("brief.brief-pictures.preparing-photos-for-print"),
+                        () -> source.print(frame))));
         workers.expect(asked.size() + 1);
         return new Started(
-                asked, crops, portrait, workers.start(PageWorkers.Turn.FIRST, "Preparing photos for print", drawn));
+                asked,
+                crops,
+                portrait,
+                workers.start(PageWorkers.Turn.FIRST, say("brief.brief-pictures.preparing-photos-for-print"), drawn));
     }
 
     /** Address of the picture of the car; empty if there is none. */

@@ -1,5 +1,8 @@
 package quarterlight.page.brief;
 
+import static quarterlight.language.Sentences.say;
+import static quarterlight.language.Sentences.within;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,15 +16,12 @@ import quarterlight.matters.rule.FindingKind;
 import quarterlight.matters.rule.MatterRule;
 import quarterlight.thickness.gauge.GaugeQuality;
 import quarterlight.units.Days;
-import quarterlight.units.Numerals;
 import quarterlight.visit.statement.Severity;
 import quarterlight.visit.trial.TrialResult;
 
 /** The paragraph of the first page, composed of the findings sentence by sentence; the rules stand in docs/methods/brief.md. */
 public final class BriefText {
     private static final int NAMED = 3;
-    private static final List<String> SPELLED = List.of(
-            "none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
 
     private final Findings car;
     private final Matters matters;
@@ -46,7 +46,7 @@ public final class BriefText {
         said.add(extent());
         if (matters.checked().lookedAt() == 0
                 && matters.all().stream().allMatch(matter -> matter.kind() == FindingKind.NOT_LOOKED_AT)) {
-            said.add("Nothing can be said of the car yet.");
+            said.add(say("brief.brief-text.nothing-can-be-said-of"));
             return said;
         }
         said.add(gravest());
@@ -63,33 +63,42 @@ public final class BriefText {
         String when = car.visit()
                 .facts()
                 .date()
-                .map(date -> "On " + Days.day(date) + " ")
+                .map(date -> say("brief.brief-text.on", Days.day(date)))
                 .orElse("");
-        String who = car.visit().facts().inspector().map(String::strip).orElse("the inspector");
+        String who = car.visit().facts().inspector().map(String::strip).orElse(say("brief.brief-text.the-inspector"));
         long tried = car.visit().trials().stream()
                 .filter(row -> row.value().result() != TrialResult.NOT_TRIED
                         && row.value().result() != TrialResult.NOT_FITTED)
                 .count();
-        String looked = " looked at " + checked.lookedAt() + " of " + checked.zones() + " zones of the car";
+        String looked = say("brief.brief-text.looked-at-of-zones-of", checked.lookedAt(), checked.zones());
         List<String> more = new ArrayList<>();
         if (checked.panels() > 0) {
             more.add(
                     checked.measured() == 0
-                            ? "measured no panel"
-                            : "measured the paint of " + checked.measured() + " of " + checked.panels()
-                                    + " outer panels");
+                            ? say("brief.brief-text.measured-no-panel")
+                            : say("brief.brief-text.measured-the-paint-of-of", checked.measured(), checked.panels()));
         }
-        more.add(tried == 0 ? "tried no function" : "tried " + Numerals.count(tried, "function", "functions"));
+        more.add(
+                tried == 0
+                        ? say("brief.brief-text.tried-no-function")
+                        : say("brief.brief-text.tried-functions", tried));
         String start = when.isEmpty() ? capital(who) : when + who;
-        return start + looked + (more.size() == 1 ? " and " + more.get(0) : ", " + String.join(" and ", more)) + ".";
+        return start + looked
+                + (more.size() == 1
+                        ? say("brief.brief-text.and", more.get(0))
+                        : ", " + String.join(say("brief.brief-text.and-2"), more))
+                + ".";
     }
 
     private String gravest() {
         List<Matter> grave = matters.of(Severity.GRAVE);
         if (grave.isEmpty()) {
-            return "Nothing grave was found in what was looked at.";
+            return say("brief.brief-text.nothing-grave-was-found-in");
         }
-        return capital(spelled(grave.size())) + (grave.size() == 1 ? " finding is grave: " : " findings are grave: ")
+        return capital(spelled(grave.size()))
+                + (grave.size() == 1
+                        ? say("brief.brief-text.finding-is-grave")
+                        : say("brief.brief-text.findings-are-grave"))
                 + places(grave) + ".";
     }
 
@@ -99,23 +108,23 @@ public final class BriefText {
                 .toList();
         return major.isEmpty()
                 ? Optional.empty()
-                : Optional.of(capital(spelled(major.size())) + (major.size() == 1 ? " is" : " are") + " major: "
-                        + places(major) + ".");
+                : Optional.of(
+                        say("brief.brief-text.are-major", capital(spelled(major.size())), major.size(), places(major)));
     }
 
     private static String places(List<Matter> some) {
         List<String> names = some.stream().map(BriefText::named).distinct().toList();
         String first = names.stream().limit(NAMED).collect(Collectors.joining("; "));
-        return names.size() > NAMED ? first + "; and " + (names.size() - NAMED) + " more" : first;
+        return names.size() > NAMED ? say("brief.brief-text.and-more", first, names.size() - NAMED) : first;
     }
 
     /** What it is in a few words: the function of a trial with its answer, else where it is. */
     private static String named(Matter matter) {
         return switch (matter.kind()) {
             case TRIAL -> lower(matter.sentence().replaceFirst("\\.(?: .*)?$", ""));
-            case CLAIM -> "a claim that does not hold";
-            case GAUGE_CHECK -> "the gauge check";
-            case NUMBER -> "a number that contradicts (" + matter.place() + ")";
+            case CLAIM -> say("brief.brief-text.a-claim-that-does-not");
+            case GAUGE_CHECK -> say("brief.brief-text.the-gauge-check");
+            case NUMBER -> say("brief.brief-text.a-number-that-contradicts", matter.place());
             case STATEMENT, RUST_NEED, FINISH, DATE, NOT_LOOKED_AT -> lower(matter.place());
         };
     }
@@ -125,7 +134,7 @@ public final class BriefText {
             return Optional.empty();
         }
         if (GaugeQuality.of(car.visit()).summary() == GaugeQuality.Summary.FAILED) {
-            return Optional.of("The gauge check failed, so nothing is said of the paint.");
+            return Optional.of(say("brief.brief-text.the-gauge-check-failed-so"));
         }
         List<ZoneHistory> known = car.history().zones().stream()
                 .filter(zone -> !zone.reasons().isEmpty())
@@ -140,18 +149,21 @@ public final class BriefText {
         if (known.isEmpty()) {
             return Optional.empty();
         }
-        String of = "Of " + Numerals.count(known.size(), "panel", "panels") + " with readings or signs, ";
+        String of = say("brief.brief-text.of-panels-with-readings-or", known.size());
         if (filled + Math.max(0, over) == 0) {
-            return Optional.of(of + "none reads as likely refinished or filled.");
+            return Optional.of(say("brief.brief-text.none-reads-as-likely-refinished", of));
         }
         List<String> parts = new ArrayList<>();
         if (over > 0) {
-            parts.add(Numerals.count(over, "was", "were") + " likely refinished");
+            parts.add(say("brief.brief-text.were-likely-refinished", over));
         }
         if (filled > 0) {
-            parts.add(Numerals.count(filled, "was", "were") + " likely repaired with filler");
+            parts.add(say("brief.brief-text.were-likely-repaired-with-filler", filled));
         }
-        return Optional.of(of + String.join(" and ", parts) + "; likelihoods are aids, not proof.");
+        return Optional.of(say(
+                "brief.brief-text.likelihoods-are-aids-not-proof",
+                of,
+                String.join(say("brief.brief-text.and-2"), parts)));
     }
 
     private Optional<String> numbers() {
@@ -164,21 +176,24 @@ public final class BriefText {
                         || finding.rule() == MatterRule.NUMBER_CONTRADICTS);
         return contradicted
                 ? Optional.empty()
-                : Optional.of("No number read contradicts another ("
-                        + Numerals.count(car.visit().marks().size(), "mark", "marks") + " read).");
+                : Optional.of(say(
+                        "brief.brief-text.no-number-read-contradicts-another",
+                        car.visit().marks().size()));
     }
 
     private Optional<String> unseen() {
         Checked checked = matters.checked();
         return checked.structuralUnseen() == 0
                 ? Optional.empty()
-                : Optional.of(checked.structuralUnseen() + " of " + checked.structural()
-                        + " zones that carry load were not looked at for rust: nothing is known of them.");
+                : Optional.of(say(
+                        "brief.brief-text.of-zones-that-carry-load", checked.structuralUnseen(), checked.structural()));
     }
 
     /** A number in words up to twelve, as a sentence begins with it. */
     private static String spelled(int number) {
-        return number < SPELLED.size() ? SPELLED.get(number) : Integer.toString(number);
+        return number < List.of(say("brief.brief-text.numbers").split(" ")).size()
+                ? List.of(say("brief.brief-text.numbers").split(" ")).get(number)
+                : Integer.toString(number);
     }
 
     private static String capital(String text) {
@@ -187,8 +202,6 @@ public final class BriefText {
 
     private static String lower(String text) {
         boolean name = text.length() > 1 && Character.isUpperCase(text.charAt(1));
-        return text.isEmpty() || name
-                ? text
-                : text.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + text.substring(1);
+        return text.isEmpty() || name ? text : within(text);
     }
 }

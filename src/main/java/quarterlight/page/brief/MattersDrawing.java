@@ -1,5 +1,7 @@
 package quarterlight.page.brief;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -67,7 +69,10 @@ public final class MattersDrawing {
                 .filter(letter -> !drawn.contains(letter))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         return new MattersDrawing(
-                views, views.isEmpty() || left.isEmpty() ? "" : "Not drawn here: " + String.join(", ", left) + ".");
+                views,
+                views.isEmpty() || left.isEmpty()
+                        ? ""
+                        : say("brief.matters-drawing.not-drawn-here", String.join(", ", left)));
     }
 
     /** The view for the gravest letter that is open and has one: of those that show it the one with most letters. */
@@ -104,7 +109,7 @@ public final class MattersDrawing {
             BodyDiagram diagram, ZonePlaces places, ViewDrawing view, List<LetterMark> here, Set<String> letters) {
         DiagramInk ink = new DiagramInk(Map.of(), Map.of(), Map.of(), List.of(), here, Optional.empty());
         return new OneView(diagram, places, view, scale(view), TITLE_MM, ink, InkPalette.LIGHT)
-                .element(view.title() + ", with " + String.join(", ", letters), "");
+                .element(say("brief.matters-drawing.with", view.title(), String.join(", ", letters)), "");
     }
 
     /** Each view as an SVG element; none if no letter has a place. */

@@ -1,5 +1,7 @@
 package quarterlight.page.compare;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -95,8 +97,8 @@ public final class ComparisonPages {
         model.put("pair", sheet.pair());
         model.put("first", first);
         model.put("second", second);
-        model.put("lead", ComparisonSheet.LEAD);
-        model.put("nothing", ComparisonSheet.NOTHING_HEAVY);
+        model.put("lead", ComparisonSheet.lead());
+        model.put("nothing", ComparisonSheet.nothingHeavy());
         model.put("title", title());
         model.put("names", names(Integer.MAX_VALUE));
         model.put("foot", foot(paper));
@@ -116,8 +118,13 @@ public final class ComparisonPages {
     }
 
     private String title() {
-        List<String> numbers = List.of("Two", "Three", "Four", "Five", "Six");
-        return numbers.get(cars.size() - 2) + " cars side by side";
+        List<String> numbers = List.of(
+                say("compare.comparison-pages.two"),
+                say("compare.comparison-pages.three"),
+                say("compare.comparison-pages.four"),
+                say("compare.comparison-pages.five"),
+                say("compare.comparison-pages.six"));
+        return say("compare.comparison-pages.cars-side-by-side", numbers.get(cars.size() - 2));
     }
 
     private String names(int most) {

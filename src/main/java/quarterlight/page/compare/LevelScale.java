@@ -1,5 +1,7 @@
 package quarterlight.page.compare;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -36,8 +38,7 @@ public final class LevelScale {
 
     /** The numbers over the scale. */
     public String head() {
-        StringBuilder svg =
-                open("Scale: times the car's own level, from " + LEAST + " to " + Numerals.fixed(MOST, 0), 14);
+        StringBuilder svg = open(say("compare.level-scale.scale-times-the-car-s", LEAST, Numerals.fixed(MOST, 0)), 14);
         for (double at : LIMITS) {
             text(svg, x(at), 10, at == Math.rint(at) ? Numerals.fixed(at, 0) : Numerals.fixed(at, at == 1.25 ? 2 : 1));
         }
@@ -67,7 +68,9 @@ public final class LevelScale {
     }
 
     private static String share(OptionalDouble share) {
-        return share.isPresent() ? Numerals.fixed(share.getAsDouble(), 1) + " times its level" : "not measured";
+        return share.isPresent()
+                ? say("compare.level-scale.times-its-level", Numerals.fixed(share.getAsDouble(), 1))
+                : say("compare.level-scale.not-measured");
     }
 
     private static StringBuilder open(String words, double height) {

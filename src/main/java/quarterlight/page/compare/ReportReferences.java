@@ -1,5 +1,7 @@
 package quarterlight.page.compare;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -72,10 +74,12 @@ public final class ReportReferences {
 
     /** Such as {@code photo 12, page 31}; without the page where none is known. */
     public String words(String number) {
-        return "photo " + number
-                + Optional.ofNullable(pages.get(number))
-                        .map(page -> ", page\u00a0" + page)
-                        .orElse("");
+        return say(
+                "compare.report-references.photo",
+                number,
+                Optional.ofNullable(pages.get(number))
+                        .map(page -> say("compare.report-references.page", page))
+                        .orElse(""));
     }
 
     /** The place in the report on the screen, within the folder of pages; empty where there is none. */

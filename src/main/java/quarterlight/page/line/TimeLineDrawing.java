@@ -1,5 +1,7 @@
 package quarterlight.page.line;
 
+import static quarterlight.language.Sentences.say;
+
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -93,7 +95,7 @@ public final class TimeLineDrawing {
             g.setStroke(new BasicStroke(1));
             g.draw(new Line2D.Double(from, HEAD - 4, from, bottom));
             g.draw(new Line2D.Double(to, HEAD - 4, to, bottom));
-            String words = "built " + DateText.of(window);
+            String words = say("diagram.time-line-drawing.built", DateText.of(window));
             double wide = measure.width(words, SMALL, true);
             double at = Math.max(left, Math.min(width - wide, (from + to - wide) / 2));
             text(g, words, at, HEAD - 10, SMALL, true, palette.accent());
@@ -151,7 +153,7 @@ public final class TimeLineDrawing {
         boolean beyond = date.from().isAfter(line.last());
         boolean before = date.to().isBefore(line.first());
         String words = shown(date)
-                + (row.verdict() == Verdict.FITS ? "" : ", " + row.verdict().word());
+                + (row.verdict() == Verdict.FITS ? "" : ", " + row.verdict().said());
         double wide = measure.width(words, SMALL, row.contradicted());
         if (beyond || before) {
             double tip = beyond ? width - 1 : left + 1;
@@ -218,7 +220,9 @@ public final class TimeLineDrawing {
             return Days.day(date.from());
         }
         String whole = DateText.of(date);
-        return whole.contains(" to ") ? Days.day(date.from()) + " on" : whole;
+        return whole.contains(say("common.days-to", "", ""))
+                ? say("diagram.time-line-drawing.on", Days.day(date.from()))
+                : whole;
     }
 
     private void text(Graphics2D g, String words, double x, double y, double size, boolean heavy, Color color) {

@@ -1,5 +1,7 @@
 package quarterlight.page.panel;
 
+import static quarterlight.language.Sentences.say;
+
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -100,7 +102,7 @@ public record PanelProfile(
         AffineTransform quarter = new AffineTransform(0, -1, 1, 0, 0, 0);
         return new PanelProfile(
                 view,
-                viewTitle + ", turned",
+                say("diagram.panel-profile.turned", viewTitle),
                 outlines.stream()
                         .map(outline -> new Path2D.Double(outline, quarter))
                         .toList(),

@@ -1,5 +1,8 @@
 package quarterlight.page.panel;
 
+import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
+
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -115,15 +118,16 @@ public final class PanelProfileDrawing {
         return profile.points().stream()
                 .filter(point -> !point.excluded())
                 .sorted(Comparator.comparing(Point::xMm))
-                .map(point -> Math.round(point.xMm() - profile.fromMm()) + " mm: " + words(point))
+                .map(point -> say(
+                        "diagram.panel-profile-drawing.mm", Math.round(point.xMm() - profile.fromMm()), words(point)))
                 .collect(Collectors.joining("; "));
     }
 
     private String words(Point point) {
         return switch (point.kind()) {
             case VALUE -> number(point.um().orElse(0)) + " " + unitName();
-            case NO_METAL -> "no metal";
-            case OVER -> "beyond the range";
+            case NO_METAL -> say("diagram.panel-profile-drawing.no-metal");
+            case OVER -> say("diagram.panel-profile-drawing.beyond-the-range");
         };
     }
 
@@ -291,12 +295,22 @@ public final class PanelProfileDrawing {
             double free = profile.elsewhere().size() > 2 ? Double.POSITIVE_INFINITY : 0;
             point(g, profile.elsewhere().get(i), from + 8 + step * (i + 0.5), free);
         }
-        text(g, "place not", from + 6, HEAD + height + METAL + 12, palette.secondInk());
-        text(g, "in this view", from + 6, HEAD + height + METAL + 24, palette.secondInk());
+        text(
+                g,
+                say("diagram.panel-profile-drawing.place-not"),
+                from + 6,
+                HEAD + height + METAL + 12,
+                palette.secondInk());
+        text(
+                g,
+                say("diagram.panel-profile-drawing.in-this-view"),
+                from + 6,
+                HEAD + height + METAL + 24,
+                palette.secondInk());
     }
 
     private String number(double um) {
-        return String.format(Locale.US, unit == ThicknessUnit.MIL ? "%.1f" : "%.0f", unit.fromUm(um))
+        return figure(unit == ThicknessUnit.MIL ? "%.1f" : "%.0f", unit.fromUm(um))
                 .replace('-', '\u2212');
     }
 

@@ -1,5 +1,7 @@
 package quarterlight.page.photo;
 
+import static quarterlight.language.Sentences.say;
+
 import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -73,13 +75,13 @@ record NoteDrawing(List<Shape> strokes, List<Shape> fills, Optional<String> word
     /** The known size in words. */
     static String wordsOf(PhotoScale scale) {
         if (scale instanceof PhotoScale.KnownLength length) {
-            return "scale: " + mm(length.mm());
+            return say("report.pictures.scale") + mm(length.mm());
         }
         if (scale instanceof PhotoScale.Coin coin) {
-            return "scale: " + mm(coin.diameterMm()) + " across";
+            return say("report.pictures.scale") + mm(coin.diameterMm()) + " across";
         }
         PhotoScale.KnownRectangle rectangle = (PhotoScale.KnownRectangle) scale;
-        return "scale: " + mm(rectangle.widthMm()) + " \u00d7 " + mm(rectangle.heightMm());
+        return say("report.pictures.scale") + mm(rectangle.widthMm()) + " \u00d7 " + mm(rectangle.heightMm());
     }
 
     private static String mm(double size) {

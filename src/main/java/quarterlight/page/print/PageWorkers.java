@@ -13,6 +13,7 @@ import java.util.concurrent.PriorityBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
+import quarterlight.language.Language;
 import quarterlight.task.Progress;
 import quarterlight.task.Threads;
 
@@ -77,11 +78,12 @@ public final class PageWorkers implements AutoCloseable {
 
     /** Starts one step in a turn of its own. */
     public <T> Future<T> start(Turn turn, String what, Callable<T> step) {
+        Callable<T> said = Language.carried(step);
         Step<T> started = new Step<>(
                 () -> {
                     progress.checkCancelled();
                     report(0, what);
-                    T made = step.call();
+                    T made = said.call();
                     report(1, what);
                     return made;
                 },

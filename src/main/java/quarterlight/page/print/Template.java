@@ -4,11 +4,18 @@ import freemarker.core.XHTMLOutputFormat;
 import freemarker.template.Configuration;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
+import freemarker.template.TemplateMethodModelEx;
+import freemarker.template.TemplateModelException;
+import freemarker.template.TemplateNumberModel;
+import freemarker.template.TemplateScalarModel;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import quarterlight.language.Language;
+import quarterlight.language.Sentences;
 import quarterlight.units.XmlText;
 
 /** Fills a page template; everything typed by people is escaped by the template engine. */
@@ -30,7 +37,27 @@ public final class Template {
         configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
         configuration.setLogTemplateExceptions(false);
         configuration.setNumberFormat("computer");
+        configuration.setSharedVariable("say", (TemplateMethodModelEx) Template::said);
+        configuration.setSharedVariable("inside", (TemplateMethodModelEx)
+                text -> Sentences.within(plain(text.get(0)).toString()));
+        configuration.setSharedVariable(
+                "language", (TemplateMethodModelEx) none -> Language.inHand().code());
         return configuration;
+    }
+
+    /** A sentence by its key, with arguments behind it, as a template asks for it. */
+    private static String said(List<?> asked) throws TemplateModelException {
+        Object[] arguments = new Object[asked.size() - 1];
+        for (int i = 0; i < arguments.length; i++) {
+            arguments[i] = plain(asked.get(i + 1));
+        }
+        return Sentences.say(plain(asked.get(0)).toString(), arguments);
+    }
+
+    private static Object plain(Object model) throws TemplateModelException {
+        return model instanceof TemplateNumberModel number
+                ? number.getAsNumber()
+                : ((TemplateScalarModel) model).getAsString();
     }
 
     public String fill(String name, Map<String, Object> model) {

@@ -1,5 +1,7 @@
 package quarterlight.page.report;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -58,12 +60,12 @@ final class MatterTexts {
         return new ReportContent.MatterText(
                 matter.letter().map(String::valueOf).orElse(""),
                 matter.severity() == Severity.GRAVE,
-                matter.severity().word(),
+                matter.severity().said(),
                 reason(matter),
                 shown.stream()
                         .filter(one -> full)
                         .limit(seen.isPresent() && seen.get().others() ? 2 : 1)
-                        .map(one -> new ReportContent.Link(one.id(), "photo " + one.number()))
+                        .map(one -> new ReportContent.Link(one.id(), say("report.matter-texts.photo", one.number())))
                         .toList(),
                 seen,
                 matter.place(),
@@ -95,7 +97,7 @@ final class MatterTexts {
         if (part.startsWith(first.frame().address() + "-close-")) {
             ReportContent.PictureText closely = new ReportContent.PictureText(
                     part,
-                    alt(first, matter) + ", closer",
+                    say("report.matter-texts.closer", alt(first, matter)),
                     mm(CLOSER_SHARE * halfMm),
                     mm(CLOSER_SHARE * CLOSER_ASPECT * halfMm),
                     "");
@@ -121,7 +123,12 @@ final class MatterTexts {
     }
 
     private static String alt(Shots.Shot shot, Matter matter) {
-        return (shot.number().isEmpty() ? "Photo" : "Photo " + shot.number()) + " of " + matter.place();
+        return say(
+                "report.matter-texts.of",
+                shot.number().isEmpty()
+                        ? say("report.matter-texts.photo-2")
+                        : say("report.matter-texts.photo-3", shot.number()),
+                matter.place());
     }
 
     /** Why it is as severe as it is; empty where it is only as the inspector gave it. */

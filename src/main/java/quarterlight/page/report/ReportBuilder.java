@@ -1,5 +1,7 @@
 package quarterlight.page.report;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -40,12 +42,12 @@ import quarterlight.page.report.text.Shots;
 import quarterlight.page.report.text.StripPlot;
 import quarterlight.page.report.text.ZoneTexts;
 import quarterlight.units.Days;
-import quarterlight.units.Numerals;
 import quarterlight.visit.VisitChoices;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Severity;
 import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialNames;
 
 /** Puts the report together from its parts. */
 final class ReportBuilder {
@@ -113,7 +115,7 @@ final class ReportBuilder {
                 .toList();
         ReportContent content = new ReportContent(
                 car.visit().facts().car().name(),
-                car.visit().facts().date().map(Days::day).orElse("date of the visit not given"),
+                car.visit().facts().date().map(Days::day).orElse(say("report.report-builder.date-of-the-visit-not")),
                 lead(targets.size()),
                 facts,
                 matters.all().stream()
@@ -123,8 +125,10 @@ final class ReportBuilder {
                 NotLookedAt.of(car).sentences(),
                 ClaimTexts.of(car),
                 "",
-                "Numbers in the zones: mean coating thickness in " + ramp.unitName()
-                        + ". The legend below says what else is drawn." + MatterLetters.notDrawn(matters),
+                say(
+                        "report.report-builder.numbers-in-the-zones-mean",
+                        ramp.unitName(),
+                        MatterLetters.notDrawn(matters)),
                 ramp.unitName(),
                 parts.panels().isEmpty() ? "" : StripPlot.axis(car, spots),
                 parts.speaking(),
@@ -213,11 +217,15 @@ final class ReportBuilder {
                 .map(fact -> fact.label() + ": " + fact.text())
                 .toList();
         if (!cut.isEmpty()) {
-            own.add(new ReportContent.Paragraph("What page 1 has no room for", cut));
+            own.add(new ReportContent.Paragraph(say("report.report-builder.what-page-1-has-no"), cut));
         }
         VisitChoices choices = car.visit().facts().choices();
-        choices.limits().ifPresent(text -> own.add(new ReportContent.Paragraph("Limits of this visit", List.of(text))));
-        choices.terms().ifPresent(text -> own.add(new ReportContent.Paragraph("Terms", List.of(text))));
+        choices.limits()
+                .ifPresent(text -> own.add(
+                        new ReportContent.Paragraph(say("report.report-builder.limits-of-this-visit"), List.of(text))));
+        choices.terms()
+                .ifPresent(text ->
+                        own.add(new ReportContent.Paragraph(say("report.report-builder.terms"), List.of(text))));
         return own;
     }
 
@@ -239,13 +247,19 @@ final class ReportBuilder {
     private List<String> lead(int chapters) {
         int readings = car.visit().readings().size();
         String measured = readings == 0
-                ? "no coating thickness was measured"
-                : readings + " gauge readings in " + car.thickness().zones().size() + " zones";
+                ? say("report.report-builder.no-coating-thickness-was-measured")
+                : say(
+                        "report.report-builder.gauge-readings-in-zones",
+                        readings,
+                        car.thickness().zones().size());
         long photos = shots.all().stream().map(Shots.Shot::frame).distinct().count();
-        return List.of("What was seen, measured and tried on one visit: " + photos + " photos, " + measured + ", "
-                + car.visit().marks().size() + " marks, " + car.visit().trials().size() + " trials, evidence on "
-                + chapters
-                + " zones. Every figure is shown with its basis.");
+        return List.of(say(
+                "report.report-builder.what-was-seen-measured-and",
+                photos,
+                measured,
+                car.visit().marks().size(),
+                car.visit().trials().size(),
+                chapters));
     }
 
     private List<String> leftOut(Optional<String> heldBack) {
@@ -255,8 +269,7 @@ final class ReportBuilder {
                 .filter(photo -> photo.setAside().isPresent())
                 .count();
         if (aside > 0) {
-            sentences.add(Numerals.count(aside, "photo", "photos")
-                    + " set aside by the inspector, for example as duplicates or blurry, and not used.");
+            sentences.add(say("report.report-builder.photos-set-aside-by-the", aside));
         }
         return sentences;
     }
@@ -269,8 +282,8 @@ final class ReportBuilder {
                 .map(id -> car.catalog().find(id).map(Zone::label).orElse(id.value()))
                 .orElse("");
         return new ReportContent.TrialRow(
-                trial.item(),
-                trial.result().word(),
+                TrialNames.said(trial.item()),
+                trial.result().said(),
                 value.strip(),
                 zone,
                 trial.note().orElse(""));
@@ -281,13 +294,13 @@ final class ReportBuilder {
         Map<String, List<Gap>> kinds = new LinkedHashMap<>();
         for (Gap gap : gaps) {
             if (selection.shows(gap.zone().id())) {
-                kinds.computeIfAbsent(gap.lacks().word() + "\n" + gap.why(), kind -> new ArrayList<>())
+                kinds.computeIfAbsent(gap.lacks().said() + "\n" + gap.why(), kind -> new ArrayList<>())
                         .add(gap);
             }
         }
         return kinds.values().stream()
                 .map(same -> new ReportContent.GapRow(
-                        same.get(0).lacks().word(),
+                        same.get(0).lacks().said(),
                         same.get(0).why(),
                         same.stream().map(ReportBuilder::named).collect(Collectors.joining("; "))))
                 .toList();
@@ -297,9 +310,9 @@ final class ReportBuilder {
         List<String> more = new ArrayList<>();
         gap.part().ifPresent(more::add);
         if (gap.want() > 1) {
-            more.add(gap.have() + " of " + gap.want());
+            more.add(say("report.report-builder.of", gap.have(), gap.want()));
         }
-        gap.excuse().ifPresent(excuse -> more.add("not looked at: " + excuse));
+        gap.excuse().ifPresent(excuse -> more.add(say("report.report-builder.not-looked-at", excuse)));
         return gap.zone().label() + (more.isEmpty() ? "" : " (" + String.join(", ", more) + ")");
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.page.report;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -78,7 +80,10 @@ final class ReportDrawing {
                             "<a class=\"spot\" href=\"#%s\" title=\"go to %s\" style=\"left: %.2fmm; top: %.2fmm;"
                                     + " width: %.2fmm; height: %.2fmm\">%s</a>",
                             target,
-                            (spot.kind() == DiagramScene.Spot.Kind.PHOTO ? "photo " : "matter ") + spot.text(),
+                            (spot.kind() == DiagramScene.Spot.Kind.PHOTO
+                                            ? say("report.report-drawing.photo")
+                                            : say("report.report-drawing.matter"))
+                                    + spot.text(),
                             spot.box().getX() * mmPerPx,
                             spot.box().getY() * mmPerPx,
                             spot.box().getWidth() * mmPerPx,
@@ -99,8 +104,9 @@ final class ReportDrawing {
     }
 
     private String drawing(String which, DiagramScene scene, DiagramSvg.Links links) {
-        String name =
-                "Body diagram of " + XmlText.clean(car.visit().facts().car().name());
+        String name = say(
+                "report.report-drawing.body-diagram-of",
+                XmlText.clean(car.visit().facts().car().name()));
         String svg = DiagramSvg.document(scene, name, links)
                 .replace(" role=\"img\"", " aria-label=\"" + XmlText.escaped(name) + "\"");
         return "<div class=\"drawing " + which + "\">" + svg + "</div>";

@@ -1,5 +1,7 @@
 package quarterlight.page.sheet;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,21 +26,39 @@ final class MarkPlaces {
     static final int MAX_LINES = 15;
 
     private static final List<Usual> USUAL = List.of(
-            new Usual("Vehicle number", "dash, door opening or plate", "dash"),
-            new Usual("Vehicle number, second place", "firewall, cowl, frame", "firewall"),
-            new Usual("Body tag", "firewall, cowl or radiator support", "firewall"),
-            new Usual("Build label", "driver's door or its opening", "door-jamb-front-left"),
-            new Usual("Engine number", "pad on the block", "engine"),
-            new Usual("Engine casting and its date", "side or rear of the block", "engine"),
-            new Usual("Cylinder head casting, date", "on the head", "engine"),
-            new Usual("Carburetor or injection tag", "cover or flange", "intake-fuel"),
-            new Usual("Alternator, distributor", "stamp on the housing", "ignition-charging"),
-            new Usual("Transmission number, date", "side of the case", "transmission"),
-            new Usual("Axle code and date", "tube, housing or tag", "rear-axle"),
-            new Usual("Glass, each pane", "corner of the pane", "windshield"),
-            new Usual("Tires, last four digits", "side wall, spare too", "wheel-front-left"),
-            new Usual("Belt labels", "sewn on near the anchor", "seat-front-left"),
-            new Usual("Numbers on the papers", "title, build sheet, invoice", "identity-papers"));
+            new Usual("sheet.mark-places.vehicle-number", "sheet.mark-places.dash-door-opening-or-plate", "dash"),
+            new Usual(
+                    "sheet.mark-places.vehicle-number-second-place",
+                    "sheet.mark-places.firewall-cowl-frame",
+                    "firewall"),
+            new Usual("sheet.mark-places.body-tag", "sheet.mark-places.firewall-cowl-or-radiator-support", "firewall"),
+            new Usual(
+                    "sheet.mark-places.build-label", "sheet.mark-places.driver-s-door-or-its", "door-jamb-front-left"),
+            new Usual("sheet.mark-places.engine-number", "sheet.mark-places.pad-on-the-block", "engine"),
+            new Usual(
+                    "sheet.mark-places.engine-casting-and-its-date", "sheet.mark-places.side-or-rear-of-the", "engine"),
+            new Usual("sheet.mark-places.cylinder-head-casting-date", "sheet.mark-places.on-the-head", "engine"),
+            new Usual(
+                    "sheet.mark-places.carburetor-or-injection-tag",
+                    "sheet.mark-places.cover-or-flange",
+                    "intake-fuel"),
+            new Usual(
+                    "sheet.mark-places.alternator-distributor",
+                    "sheet.mark-places.stamp-on-the-housing",
+                    "ignition-charging"),
+            new Usual(
+                    "sheet.mark-places.transmission-number-date", "sheet.mark-places.side-of-the-case", "transmission"),
+            new Usual("sheet.mark-places.axle-code-and-date", "sheet.mark-places.tube-housing-or-tag", "rear-axle"),
+            new Usual("sheet.mark-places.glass-each-pane", "sheet.mark-places.corner-of-the-pane", "windshield"),
+            new Usual(
+                    "sheet.mark-places.tires-last-four-digits",
+                    "sheet.mark-places.side-wall-spare-too",
+                    "wheel-front-left"),
+            new Usual("sheet.mark-places.belt-labels", "sheet.mark-places.sewn-on-near-the-anchor", "seat-front-left"),
+            new Usual(
+                    "sheet.mark-places.numbers-on-the-papers",
+                    "sheet.mark-places.title-build-sheet-invoice",
+                    "identity-papers"));
 
     /** So many of the usual lines, from the first on, ask for the number of the car. */
     private static final int CAR_NUMBERS = 2;
@@ -67,14 +87,14 @@ final class MarkPlaces {
                                 XmlText.clean(mark.part()),
                                 mark.zone()
                                         .flatMap(zone -> Optional.ofNullable(labels.get(zone)))
-                                        .orElse("place not noted"),
+                                        .orElse(say("sheet.mark-places.place-not-noted")),
                                 XmlText.clean(mark.expected().get())));
             }
         }
         Set<ZoneId> there = labels.keySet();
         for (Usual usual : USUAL.subList(Math.min(CAR_NUMBERS, numbersOfTheCar(visit)), USUAL.size())) {
             if (there.contains(new ZoneId(usual.zone()))) {
-                lines.putIfAbsent(key(usual.part()), new Line(usual.part(), usual.where(), ""));
+                lines.putIfAbsent(key(say(usual.part())), new Line(say(usual.part()), say(usual.where()), ""));
             }
         }
         List<Line> all = new ArrayList<>(lines.values());

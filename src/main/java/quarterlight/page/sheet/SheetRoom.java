@@ -1,6 +1,7 @@
 package quarterlight.page.sheet;
 
 import quarterlight.car.View;
+import quarterlight.language.Language;
 import quarterlight.page.print.Paper;
 
 /**
@@ -33,6 +34,9 @@ public record SheetRoom(
     static final double BOTTOM_MARGIN = 11;
     /** What stands above and below the views on the first page. */
     private static final double WORDS_MM = 47;
+    /** German says the cautions in more words. */
+    private static final double GERMAN_WORDS_MM = 58;
+
     /** Least room beside a view for the panels too small to write into. */
     private static final double BESIDE_MM = 52;
     /** Least room beside the ends for the gauge check. */
@@ -47,7 +51,10 @@ public record SheetRoom(
     /** @param ease how roomy the lines are, from 0 */
     static SheetRoom of(Paper paper, SheetViews views, double ease) {
         double wide = paper.widthMm() - 2 * SIDE_MARGIN;
-        double high = paper.heightMm() - TOP_MARGIN - BOTTOM_MARGIN - WORDS_MM;
+        double high = paper.heightMm()
+                - TOP_MARGIN
+                - BOTTOM_MARGIN
+                - (Language.inHand() == Language.GERMAN ? GERMAN_WORDS_MM : WORDS_MM);
         double perScale = views.heightMm(View.FRONT, 1)
                 + views.heightMm(View.LEFT, 1)
                 + views.heightMm(View.RIGHT, 1)

@@ -1,5 +1,7 @@
 package quarterlight.page.sheet;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -42,18 +44,18 @@ public record SheetStop(String name, int photos, int panels, int spots, List<Rus
 
     /** Parts of the car in words. */
     private enum Part {
-        WHOLE_CAR("Whole car"),
-        FRONT("Front"),
-        LEFT("Left side"),
-        REAR("Rear"),
-        RIGHT("Right side"),
-        TOP("Roof and top"),
-        BAY("Engine bay"),
-        OPENINGS("Door openings"),
-        CABIN("Cabin"),
-        LOAD("Trunk or bed"),
-        UNDER("Under the car"),
-        PAPERS("Papers, plates");
+        WHOLE_CAR("sheet.sheet-stop.whole-car"),
+        FRONT("sheet.sheet-stop.front"),
+        LEFT("sheet.sheet-stop.left-side"),
+        REAR("sheet.sheet-stop.rear"),
+        RIGHT("sheet.sheet-stop.right-side"),
+        TOP("sheet.sheet-stop.roof-and-top"),
+        BAY("sheet.sheet-stop.engine-bay"),
+        OPENINGS("sheet.sheet-stop.door-openings"),
+        CABIN("sheet.sheet-stop.cabin"),
+        LOAD("sheet.sheet-stop.trunk-or-bed"),
+        UNDER("sheet.sheet-stop.under-the-car"),
+        PAPERS("sheet.sheet-stop.papers-plates");
 
         private final String words;
 
@@ -149,13 +151,15 @@ public record SheetStop(String name, int photos, int panels, int spots, List<Rus
                     rust.computeIfAbsent(name, fresh -> new ArrayList<>())
                             .add(sided ? initial(gap.zone().side().get()) : "");
                 }
-                case IDENTITY_MARK -> more.add("a vehicle number or plate");
-                case MARK_VIEWS -> more.add("two views of " + gap.part().orElse("each number"));
+                case IDENTITY_MARK -> more.add(say("sheet.sheet-stop.a-vehicle-number-or-plate"));
+                case MARK_VIEWS ->
+                    more.add(say(
+                            "sheet.sheet-stop.two-views-of", gap.part().orElse(say("sheet.sheet-stop.each-number"))));
                 default -> {}
             }
         }
         return new SheetStop(
-                part.words,
+                say(part.words),
                 lacking.getOrDefault(EvidenceKind.PHOTO, 0),
                 panels.size(),
                 lacking.getOrDefault(EvidenceKind.SPOTS, 0),

@@ -1,5 +1,7 @@
 package quarterlight.page.sheet;
 
+import static quarterlight.language.Sentences.say;
+
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
@@ -53,7 +55,9 @@ final class SheetViews {
     String element(View view, double scale, Optional<ReadingSlots> readings) {
         return diagram.view(view)
                 .map(drawing -> new OneView(diagram, places, drawing, scale, TITLE_MM, DiagramInk.BARE, GRAY)
-                        .element("View to write on: " + drawing.title(), written(view, readings, scale)))
+                        .element(
+                                say("sheet.sheet-views.view-to-write-on", drawing.title()),
+                                written(view, readings, scale)))
                 .orElse("");
     }
 
@@ -134,6 +138,6 @@ final class SheetViews {
 
     /** The name of a panel in a view that shows one side only. */
     static String withoutSide(String label) {
-        return label.replaceFirst(",? (left|right)$", "");
+        return label.replaceFirst(",? (left|right|links|rechts)$", "");
     }
 }

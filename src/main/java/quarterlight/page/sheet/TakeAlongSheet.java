@@ -1,5 +1,7 @@
 package quarterlight.page.sheet;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -39,6 +41,7 @@ import quarterlight.units.XmlText;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.trial.SignKind;
+import quarterlight.visit.trial.TrialNames;
 
 /**
  * The sheet to take along: two upright pages made for one car, black on white, to be written on with a pencil. The first bears the gauge
@@ -123,7 +126,7 @@ public final class TakeAlongSheet {
         model.put("room", room);
         model.put("line", line(facts));
         model.put("blanks", blanks(facts));
-        model.put("checks", List.of("Before", "After"));
+        model.put("checks", List.of(say("sheet.take-along-sheet.before"), say("sheet.take-along-sheet.after")));
         for (View view : View.values()) {
             double scale = view == View.UNDER || view == View.BAY || view == View.CABIN ? room.small() : room.scale();
             model.put(view.word(), views.element(view, scale, Optional.of(readings)));
@@ -133,7 +136,7 @@ public final class TakeAlongSheet {
         model.put("tops", names(readings.beside(View.TOP, View.FRONT, View.REAR), name -> name));
         model.put("cautions", cautions());
         model.put("stops", SheetStop.of(walk, diagram, places));
-        model.put("signs", columns(List.of(SignKind.values()), 3, sign -> sign.word()
+        model.put("signs", columns(List.of(SignKind.values()), 3, sign -> sign.said()
                 .replace('-', ' ')));
         model.put("marks", columns(MarkPlaces.of(visit, labels()), 3, Function.identity()));
         model.put("trials", columns(trials(), 4, Function.identity()));
@@ -147,28 +150,37 @@ public final class TakeAlongSheet {
     private static String line(VisitFacts facts) {
         Car car = facts.car();
         List<String> parts = new ArrayList<>();
-        parts.add(capital(car.body().style().word()) + ", "
-                + car.body().construction().word() + ", engine "
-                + car.body().engine().word());
-        parts.add("finish " + car.finish().word());
+        parts.add(say(
+                "sheet.take-along-sheet.engine",
+                capital(car.body().style().said()),
+                car.body().construction().said(),
+                car.body().engine().said()));
+        parts.add(say("sheet.take-along-sheet.finish", car.finish().said()));
         if (car.substrate() != Substrate.STEEL) {
-            parts.add("panels of " + car.substrate().word());
+            parts.add(say("sheet.take-along-sheet.panels-of", car.substrate().said()));
         }
-        car.built().ifPresent(date -> parts.add("claimed build date " + date.said()));
-        car.modelYear().ifPresent(year -> parts.add("model year " + year));
-        facts.odometer().ifPresent(figure -> parts.add("odometer " + XmlText.clean(figure)));
+        car.built().ifPresent(date -> parts.add(say("sheet.take-along-sheet.claimed-build-date", date.said())));
+        car.modelYear().ifPresent(year -> parts.add(say("sheet.take-along-sheet.model-year", year)));
+        facts.odometer().ifPresent(figure -> parts.add(say("sheet.take-along-sheet.odometer", XmlText.clean(figure))));
         return String.join(" \u00b7 ", parts);
     }
 
     /** What is filled in at the car, with what is known already. */
     private static Map<String, String> blanks(VisitFacts facts) {
         Map<String, String> blanks = new LinkedHashMap<>();
-        blanks.put("Date", facts.date().map(Days::day).orElse(""));
-        blanks.put("From, to", "");
-        blanks.put("Place", facts.place().map(XmlText::clean).orElse(""));
-        blanks.put("Light", facts.light().map(XmlText::clean).orElse(""));
-        blanks.put("Odometer", "");
-        blanks.put("Lifted how", facts.lifted().map(XmlText::clean).orElse(""));
+        blanks.put(
+                say("sheet.take-along-sheet.date"), facts.date().map(Days::day).orElse(""));
+        blanks.put(say("sheet.take-along-sheet.from-to"), "");
+        blanks.put(
+                say("sheet.take-along-sheet.place"),
+                facts.place().map(XmlText::clean).orElse(""));
+        blanks.put(
+                say("sheet.take-along-sheet.light"),
+                facts.light().map(XmlText::clean).orElse(""));
+        blanks.put(say("sheet.take-along-sheet.odometer-2"), "");
+        blanks.put(
+                say("sheet.take-along-sheet.lifted-how"),
+                facts.lifted().map(XmlText::clean).orElse(""));
         return blanks;
     }
 
@@ -187,13 +199,13 @@ public final class TakeAlongSheet {
             List<TrialItem> here =
                     items.stream().filter(item -> there.contains(item.zone())).toList();
             if (!here.isEmpty()) {
-                lines.add(Map.of("heading", true, "name", capital(group.word()), "unit", "", "runs", false));
+                lines.add(Map.of("heading", true, "name", capital(group.said()), "unit", "", "runs", false));
             }
             here.forEach(item -> lines.add(Map.of(
                     "heading",
                     false,
                     "name",
-                    XmlText.clean(item.item()),
+                    XmlText.clean(TrialNames.said(item.item())),
                     "unit",
                     item.nature() == TrialNature.OBSERVATION
                             ? "0   s   h"
@@ -206,14 +218,11 @@ public final class TakeAlongSheet {
 
     private static List<String> cautions() {
         return List.of(
-                "Under the car: " + RepairRule.LIFT_CAUTION,
-                "Fuel, brakes, battery: " + RepairRule.FUEL_BRAKE_CAUTION
-                        + " Keep flames and sparks away from a battery, and eye protection on.",
-                TrialList.CAUTION
-                        + " A bypassed interlock can start the car in gear: neutral or park, parking brake on.",
-                FinishCautions.oldPaint() + " Do not blow out brake dust: it can hold asbestos.",
-                "Structural rust: leave a zone that carries load to the judgment of a licensed person before the car"
-                        + " is driven, lifted or jacked there. Local rules come first in all of this.");
+                say("sheet.take-along-sheet.under-the-car", RepairRule.liftCaution()),
+                say("sheet.take-along-sheet.fuel-brakes-battery-keep-flames", RepairRule.fuelBrakeCaution()),
+                say("sheet.take-along-sheet.a-bypassed-interlock-can-start", TrialList.caution()),
+                say("sheet.take-along-sheet.do-not-blow-out-brake", FinishCautions.oldPaint()),
+                say("sheet.take-along-sheet.structural-rust-leave-a-zone"));
     }
 
     /** Things in columns, read down and then across; the last column may be shorter. */

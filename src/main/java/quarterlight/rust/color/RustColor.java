@@ -1,5 +1,7 @@
 package quarterlight.rust.color;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 
 /**
@@ -24,14 +26,6 @@ public record RustColor(Window hue, Window chroma, Window lightness) {
     /** From this on a color is taken for rust, unless the inspector moves the threshold. */
     public static final double USUAL_THRESHOLD = 0.8;
 
-    /** What the rule is known to take for rust, to be said beside every share. */
-    public static final List<String> TRAPS = List.of(
-            "The rule cannot tell rust from red-oxide primer, brown paint, rust-colored paint, leather, wood, cardboard, skin and "
-                    + "dirt.",
-            "Dull orange or red paint may partly pass; vivid paint does not.",
-            "Black or gray scale, rust under paint, glare and deep shadow are missed.",
-            "A cast of the light (evening sun, sodium lamps) makes gray look brown.");
-
     private static final double[] LINEAR = linear();
 
     /**
@@ -53,6 +47,15 @@ public record RustColor(Window hue, Window chroma, Window lightness) {
             }
             return value <= fullTo ? 1 : (to - value) / (to - fullTo);
         }
+    }
+
+    /** What the rule is known to take for rust, to be said beside every share. */
+    public static List<String> traps() {
+        return List.of(
+                say("rust.trap.other-browns"),
+                say("rust.trap.dull-paint"),
+                say("rust.trap.missed"),
+                say("rust.trap.light"));
     }
 
     /**

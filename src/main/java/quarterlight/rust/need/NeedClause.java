@@ -1,9 +1,13 @@
 package quarterlight.rust.need;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import quarterlight.language.Sentences;
 import quarterlight.rust.need.RepairEvidence.Damage;
+import quarterlight.units.Worded;
 
 /**
  * The clauses of the repair rule: in a zone of this load, so much of this asks at least for that. The one home of these
@@ -112,33 +116,32 @@ public enum NeedClause {
     SKIN_DAMAGE(Load.SKIN, Measure.DAMAGE, 0, RepairNeed.REFINISH, "scraped or scratched: the paint is open");
 
     /** What a clause measures. The unit is mm2 but for the two shares. */
-    public enum Measure {
-        LOST_LARGEST("the largest hole or place rotted through", "mm2"),
-        LOST_ALL("all holes and places rotted through", "mm2"),
-        LOST_PERCENT("holes and places rotted through", "% of the zone"),
-        SCALE_LARGEST("the largest patch of scale", "mm2"),
-        PITTING_LARGEST("the largest patch of pitting", "mm2"),
-        EATEN_PERCENT("scale and pitting", "% of the zone"),
-        CRACK("a crack", ""),
-        GRAVE_DAMAGE("grave damage", ""),
-        MAJOR_DAMAGE("major damage", ""),
-        DAMAGE("damage", "");
+    public enum Measure implements Worded {
+        LOST_LARGEST,
+        LOST_ALL,
+        LOST_PERCENT,
+        SCALE_LARGEST,
+        PITTING_LARGEST,
+        EATEN_PERCENT,
+        CRACK,
+        GRAVE_DAMAGE,
+        MAJOR_DAMAGE,
+        DAMAGE;
 
-        private final String words;
-        private final String unit;
-
-        Measure(String words, String unit) {
-            this.words = words;
-            this.unit = unit;
+        /** What is measured, in the language in hand: {@code the largest patch of scale}. */
+        public String words() {
+            return say("rust.measure." + word());
         }
 
-        public String words() {
-            return words;
+        private boolean isShare() {
+            return this == LOST_PERCENT || this == EATEN_PERCENT;
         }
 
         /** An amount of it: {@code 2,500 mm2}. */
         String figure(double amount) {
-            return String.format(Locale.ROOT, unit.startsWith("%") ? "%.1f %s" : "%,.0f %s", amount, unit);
+            return isShare()
+                    ? say("rust.reason.of-zone", Sentences.figure("%.1f", amount))
+                    : Sentences.figure("%,.0f mm2", amount);
         }
 
         /** How much of it was found. */
@@ -208,7 +211,9 @@ public enum NeedClause {
 
     /** The limit as the docs write it: {@code from 2,500 mm2}, {@code any}. */
     public String limitInWords() {
-        return from == 0 ? "any" : String.format(Locale.ROOT, "from %,.0f %s on", from, measure.unit);
+        return from == 0
+                ? "any"
+                : String.format(Locale.ROOT, "from %,.0f %s on", from, measure.isShare() ? "% of the zone" : "mm2");
     }
 
     boolean holds(RepairEvidence e) {

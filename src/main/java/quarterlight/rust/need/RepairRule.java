@@ -1,10 +1,12 @@
 package quarterlight.rust.need;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import quarterlight.car.ZoneGroup;
+import quarterlight.language.Sentences;
 
 /**
  * The rule that leads from how far rust goes in a zone, whether it went through, damage, and what the zone carries in this
@@ -12,17 +14,6 @@ import quarterlight.car.ZoneGroup;
  * hold are reasons. Any other rust asks to be cleaned and painted. Written out in {@code docs/methods/rust.md}.
  */
 public final class RepairRule {
-    public static final String STRUCTURAL_CAUTION =
-            "This zone carries load. Have it judged by a licensed person before the car is driven, lifted or jacked "
-                    + "there; local rules say what may be repaired and by whom.";
-    public static final String LIFT_CAUTION =
-            "Nobody goes under a car that only a jack holds up: it stands on stands or a lift, on firm ground.";
-    public static final String FUEL_BRAKE_CAUTION =
-            "Rust on fuel or brake parts can let go without warning: no driving and no open flame or spark until a "
-                    + "licensed person has judged them.";
-    static final String PAINT_CAUTION =
-            "Old paint may hold lead, chromium or cadmium: no dry sanding or blowing; follow local rules for the dust.";
-
     private static final int CLEAN_GRADE = 10;
 
     private final RepairEvidence e;
@@ -35,12 +26,32 @@ public final class RepairRule {
         this.load = evidence.load();
     }
 
+    /** For a zone that carries load and has lost metal. */
+    public static String structuralCaution() {
+        return say("rust.caution.structural");
+    }
+
+    /** For rust on what holds fuel or brake fluid. */
+    public static String fuelBrakeCaution() {
+        return say("rust.caution.fuel-brake");
+    }
+
+    /** For work or a look under the car. */
+    public static String liftCaution() {
+        return say("rust.caution.lift");
+    }
+
+    /** For old paint that is to be worked on. */
+    static String paintCaution() {
+        return say("rust.caution.paint");
+    }
+
     /** What the zone needs. */
     public static RepairAdvice judge(RepairEvidence evidence) {
         RepairRule rule = new RepairRule(evidence);
         for (NeedClause clause : NeedClause.of(rule.load)) {
             if (clause.holds(evidence)) {
-                rule.say(clause.need(), rule.sentence(clause));
+                rule.found(clause.need(), rule.sentence(clause));
             }
         }
         rule.rust();
@@ -53,50 +64,48 @@ public final class RepairRule {
         if (clause.measure() == NeedClause.Measure.LOST_LARGEST) {
             what = lostInWords();
         } else if (found.known() > 0) {
-            what += ", " + clause.measure().figure(found.known());
+            what = say("rust.reason.amount", what, clause.measure().figure(found.known()));
         } else if (clause.from() > 0) {
-            what += ", size not known: measure it";
+            what = say("rust.reason.unmeasured", what);
         }
-        return clause.need() == RepairNeed.STRUCTURAL
-                ? what + " in a zone that carries load: in question, to be judged by a licensed person"
-                : what;
+        return clause.need() == RepairNeed.STRUCTURAL ? say("rust.reason.structural", what) : what;
     }
 
     private String lostInWords() {
         String largest = e.lost().unmeasured()
-                ? "of unknown size"
-                : String.format(Locale.ROOT, "%,.0f mm2", e.lost().largestMm2());
-        if (e.holes() == 0) {
-            return "metal rotted through, " + largest;
-        }
-        return e.holes() == 1 ? "1 hole, " + largest : e.holes() + " holes, the largest " + largest;
+                ? say("rust.reason.lost.unknown-size")
+                : Sentences.figure("%,.0f mm2", e.lost().largestMm2());
+        return switch (e.holes()) {
+            case 0 -> say("rust.reason.lost.rotted", largest);
+            case 1 -> say("rust.reason.lost.hole", largest);
+            default -> say("rust.reason.lost.holes", e.holes(), largest);
+        };
     }
 
     private void rust() {
         if (e.rusted() && e.grade().isEmpty()) {
-            say(RepairNeed.REFINISH, "rust of unknown share");
+            found(RepairNeed.REFINISH, say("rust.reason.share-unknown"));
         } else if (e.rusted() && e.grade().getAsInt() < CLEAN_GRADE) {
-            say(
+            found(
                     RepairNeed.REFINISH,
-                    "rust over " + share() + " of the zone, ASTM D610 grade "
-                            + e.grade().getAsInt());
+                    say("rust.reason.rust", share(), e.grade().getAsInt()));
         } else if (e.rusted()) {
-            say(RepairNeed.NONE, "rust over " + share() + " of the zone, ASTM D610 grade 10: touch up");
+            found(RepairNeed.NONE, say("rust.reason.touch-up", share()));
         } else if (e.lookedAt()) {
-            say(RepairNeed.NONE, "looked at, no rust found");
+            found(RepairNeed.NONE, say("rust.reason.clean"));
         } else {
-            say(RepairNeed.NONE, "not looked at for rust");
+            found(RepairNeed.NONE, say("rust.reason.not-looked-at"));
         }
     }
 
     private String share() {
         double percent = e.percent().orElse(0);
         return percent < 0.01
-                ? "less than 0.01 %"
-                : String.format(Locale.ROOT, percent < 1 ? "%.2f %%" : "%.1f %%", percent);
+                ? say("rust.reason.least-share")
+                : Sentences.figure(percent < 1 ? "%.2f %%" : "%.1f %%", percent);
     }
 
-    private void say(RepairNeed atLeast, String reason) {
+    private void found(RepairNeed atLeast, String reason) {
         if (reasons.contains(reason)) {
             return;
         }
@@ -112,16 +121,16 @@ public final class RepairRule {
         List<String> cautions = new ArrayList<>();
         boolean work = need != RepairNeed.NONE;
         if (need == RepairNeed.STRUCTURAL) {
-            cautions.add(STRUCTURAL_CAUTION);
+            cautions.add(structuralCaution());
         }
         if (work && load == Load.FLUID) {
-            cautions.add(FUEL_BRAKE_CAUTION);
+            cautions.add(fuelBrakeCaution());
         }
         if (work && e.zone().group() == ZoneGroup.UNDER) {
-            cautions.add(LIFT_CAUTION);
+            cautions.add(liftCaution());
         }
         if (work && load != Load.FITTING) {
-            cautions.add(PAINT_CAUTION);
+            cautions.add(paintCaution());
         }
         Optional<RepairNeed> answer = work || e.lookedAt() ? Optional.of(need) : Optional.empty();
         return new RepairAdvice(answer, reasons, cautions);

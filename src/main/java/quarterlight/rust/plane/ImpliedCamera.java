@@ -1,5 +1,7 @@
 package quarterlight.rust.plane;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -46,17 +48,18 @@ final class ImpliedCamera {
             return Optional.empty();
         }
         String size = KnownThing.size(rectangle.widthMm(), rectangle.heightMm());
-        String instead = KnownThing.all().stream()
+        return KnownThing.all().stream()
                 .filter(thing -> !thing.round())
                 .flatMap(
                         thing -> sides(rectangle, thing).stream().map(turned -> new Guess(thing, misfit(turned, lens))))
                 .filter(guess -> guess.misfit().isPresent() && guess.misfit().get() < FITS)
                 .min(Comparator.comparing(guess -> guess.misfit().get()))
-                .map(guess -> " They would suit a " + guess.thing().name() + ", "
-                        + KnownThing.size(guess.thing().widthMm(), guess.thing().heightMm()) + ".")
-                .orElse("");
-        return Optional.of("No usual camera sees a rectangle of " + size + " with its corners where they are marked."
-                + instead + " Check what lies there, and that the corners begin with the first side.");
+                .map(guess -> say(
+                        "rust.scale.would-suit",
+                        size,
+                        guess.thing().name(),
+                        KnownThing.size(guess.thing().widthMm(), guess.thing().heightMm())))
+                .or(() -> Optional.of(say("rust.scale.not-seen-so", size)));
     }
 
     private record Guess(KnownThing thing, Optional<Double> misfit) {}

@@ -1,5 +1,7 @@
 package quarterlight.rust.plane;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Optional;
 import quarterlight.visit.annotation.HiddenRegion;
@@ -16,8 +18,7 @@ public final class NoteCheck {
     /** What is wrong with the points of the note on this photo, or empty. */
     public static Optional<String> ofPoints(PhotoNote note, PhotoFile photo) {
         Optional<String> outside = TraceCheck.first(note.points().stream(), photo)
-                .map(p -> "the note at " + TraceCheck.at(p) + " lies outside " + TraceCheck.edge(photo)
-                        + "draw it within the photo");
+                .map(p -> say("rust.mark.note-outside", TraceCheck.at(p), TraceCheck.edge(photo)));
         return outside.or(() -> ofShape(note));
     }
 
@@ -35,31 +36,24 @@ public final class NoteCheck {
         double width = Math.abs(a.x() - b.x());
         double height = Math.abs(a.y() - b.y());
         double size = note.shape() == NoteShape.BOX ? Math.min(width, height) : Math.hypot(width, height);
-        return size < TraceCheck.MIN_PX
-                ? Optional.of("the two points of the note fall together or leave no room between them at "
-                        + TraceCheck.at(a) + "; draw it larger")
-                : Optional.empty();
+        return size < TraceCheck.MIN_PX ? Optional.of(say("rust.mark.note-small", TraceCheck.at(a))) : Optional.empty();
     }
 
     private static Optional<String> ofScale(PhotoScale scale, List<PixelPoint> points, PhotoFile photo) {
         Optional<String> outside = TraceCheck.first(scale.marks().stream(), photo)
-                .map(p -> "the scale's mark at " + TraceCheck.at(p) + " lies outside " + TraceCheck.edge(photo)
-                        + "set the scale on the same photo");
+                .map(p -> say("rust.mark.scale-outside", TraceCheck.at(p), TraceCheck.edge(photo)));
         return outside.or(() -> TraceCheck.ofScale(scale))
                 .or(() -> PhotoPlane.of(scale)
                                 .filter(plane -> points.stream().allMatch(plane::sees))
                                 .isPresent()
                         ? Optional.empty()
-                        : Optional.of(
-                                "the line crosses the horizon of the scale's plane, so it cannot lie in that plane; "
-                                        + "check the scale's marks"));
+                        : Optional.of(say("rust.mark.line-horizon")));
     }
 
     /** What is wrong with the outline of the region on this photo or film, or empty. */
     public static Optional<String> ofOutline(HiddenRegion region, PhotoFile photo) {
         return TraceCheck.first(TraceCheck.marks(region.outline()), photo)
-                .map(p -> "the outline at " + TraceCheck.at(p) + " lies outside " + TraceCheck.edge(photo)
-                        + "draw it within the photo")
+                .map(p -> say("rust.mark.outline-outside", TraceCheck.at(p), TraceCheck.edge(photo)))
                 .or(() -> TraceCheck.ofOutline(region.outline()));
     }
 }

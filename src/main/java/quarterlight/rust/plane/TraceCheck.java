@@ -1,5 +1,7 @@
 package quarterlight.rust.plane;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -47,18 +49,17 @@ public final class TraceCheck {
     /** What is wrong with the outline on this photo. */
     public static Optional<String> ofOutline(Outline outline, PhotoFile photo) {
         if (photo.kind() == MediaKind.FILM) {
-            return Optional.of(photo.name() + " is a film; outline rust on a photo");
+            return Optional.of(say("rust.mark.film", photo.name()));
         }
         return first(marks(outline), photo)
-                .map(p -> "the outline at " + at(p) + " lies outside " + edge(photo) + "draw it within the photo")
+                .map(p -> say("rust.mark.outline-outside", at(p), edge(photo)))
                 .or(() -> ofOutline(outline));
     }
 
     /** What is wrong with the scale on this photo. */
     public static Optional<String> ofScale(PhotoScale scale, PhotoFile photo) {
         return first(scale.marks().stream(), photo)
-                .map(p -> "the scale's mark at " + at(p) + " lies outside " + edge(photo)
-                        + "set the scale on the same photo")
+                .map(p -> say("rust.mark.scale-outside", at(p), edge(photo)))
                 .or(() -> ofScale(scale));
     }
 
@@ -76,14 +77,14 @@ public final class TraceCheck {
     public static Optional<String> ofOutline(Outline outline) {
         Polygon shape = OutlineShape.of(outline);
         if (shape.convexHull().getArea() < MIN_PX) {
-            return Optional.of("the outline encloses no area; draw it round the patch");
+            return Optional.of(say("rust.mark.no-area"));
         }
         TopologyValidationError error = new IsValidOp(shape).getValidationError();
         if (error != null) {
             return Optional.of(sentence(error));
         }
         if (shape.getArea() < MIN_PX) {
-            return Optional.of("the outline encloses less than a square pixel; draw it round the patch");
+            return Optional.of(say("rust.mark.small-area"));
         }
         return Optional.empty();
     }
@@ -92,10 +93,7 @@ public final class TraceCheck {
     public static Optional<String> ofScale(PhotoScale scale) {
         if (scale instanceof KnownLength length) {
             double px = distance(length.from(), length.to());
-            return px < MIN_PX
-                    ? Optional.of("the two ends of the known length fall together at " + at(length.from())
-                            + "; mark both ends")
-                    : Optional.empty();
+            return px < MIN_PX ? Optional.of(say("rust.mark.ends-together", at(length.from()))) : Optional.empty();
         }
         if (scale instanceof Coin coin) {
             return ofRim(coin);
@@ -108,8 +106,7 @@ public final class TraceCheck {
         if (ellipse.isEmpty()
                 || ellipse.get().minorPx() < MIN_PX
                 || !ellipse.get().fits(coin.rim())) {
-            return Optional.of("the marks on the coin's rim at " + at(coin.rim().get(0))
-                    + " do not make an ellipse; mark 5 points or more on the rim, all round");
+            return Optional.of(say("rust.mark.no-ellipse", at(coin.rim().get(0))));
         }
         return Optional.empty();
     }
@@ -121,32 +118,23 @@ public final class TraceCheck {
             PixelPoint corner = corners.get((i + 1) % 4);
             PixelPoint after = corners.get((i + 2) % 4);
             if (height(before, corner, after) < MIN_PX) {
-                return Optional.of("three corners of the rectangle lie on one line at " + at(corner)
-                        + "; mark its four corners in order round");
+                return Optional.of(say("rust.mark.corners-on-line", at(corner)));
             }
             turns += Orientation.index(coordinate(before), coordinate(corner), coordinate(after));
         }
-        return Math.abs(turns) == 4
-                ? Optional.empty()
-                : Optional.of("the corners of the rectangle are not in order round, or it is not seen whole; "
-                        + "mark them one after the other along its edge");
+        return Math.abs(turns) == 4 ? Optional.empty() : Optional.of(say("rust.mark.corners-order"));
     }
 
     private static Optional<String> ofHorizon(Outline outline, PhotoScale scale) {
         Optional<PhotoPlane> plane = PhotoPlane.of(scale);
         if (plane.isEmpty()) {
-            return Optional.of("the scale's marks lie on one line; mark them anew");
+            return Optional.of(say("rust.mark.scale-on-line"));
         }
-        return plane.get().sees(outline)
-                ? Optional.empty()
-                : Optional.of(
-                        "the outline crosses the horizon of the rectangle's plane, so it cannot lie in that plane; "
-                                + "check the corners, or set a scale nearer to the patch");
+        return plane.get().sees(outline) ? Optional.empty() : Optional.of(say("rust.mark.outline-horizon"));
     }
 
     static String edge(PhotoFile photo) {
-        return "the photo, which is " + photo.width().orElseThrow() + " by "
-                + photo.height().orElseThrow() + " pixels; ";
+        return say("rust.mark.edge", photo.width().orElseThrow(), photo.height().orElseThrow());
     }
 
     static Optional<PixelPoint> first(Stream<PixelPoint> marks, PhotoFile photo) {
@@ -166,17 +154,14 @@ public final class TraceCheck {
 
     private static String sentence(TopologyValidationError error) {
         Coordinate where = error.getCoordinate();
-        String at = where == null ? "" : " at " + at(new PixelPoint(where.x, where.y));
+        String at = where == null ? "" : " " + say("rust.ring.at", at(new PixelPoint(where.x, where.y)));
         return switch (error.getErrorType()) {
-            case TopologyValidationError.HOLE_OUTSIDE_SHELL ->
-                "an inner ring" + at + " lies outside the outline; draw it within";
+            case TopologyValidationError.HOLE_OUTSIDE_SHELL -> say("rust.ring.outside", at);
             case TopologyValidationError.NESTED_HOLES, TopologyValidationError.DUPLICATE_RINGS ->
-                "two inner rings" + at + " lie over one another; keep one";
-            case TopologyValidationError.DISCONNECTED_INTERIOR ->
-                "the inner rings cut the outline apart" + at + "; draw two outlines";
-            case TopologyValidationError.TOO_FEW_POINTS ->
-                "a ring of the outline has fewer than 3 different points" + at + "; draw it round the patch";
-            default -> "the outline crosses or touches itself" + at + "; draw it as one loop";
+                say("rust.ring.twice", at);
+            case TopologyValidationError.DISCONNECTED_INTERIOR -> say("rust.ring.apart", at);
+            case TopologyValidationError.TOO_FEW_POINTS -> say("rust.ring.few-points", at);
+            default -> say("rust.ring.crosses", at);
         };
     }
 

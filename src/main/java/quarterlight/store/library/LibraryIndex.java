@@ -15,19 +15,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import quarterlight.store.schema.Database;
+import quarterlight.visit.pin.RecordId;
 
 /**
  * The words of many visits in one file, found by SQLite's full-text search (FTS5). A cache: what cannot be read is made anew. Never more than one process
  * writes; another waits. Not for the event thread.
  */
 public final class LibraryIndex implements AutoCloseable {
-    private static final int VERSION = 2;
+    private static final int VERSION = 3;
     private static final List<String> SCHEMA = List.of(
             "CREATE TABLE visit(id INTEGER PRIMARY KEY, folder TEXT NOT NULL UNIQUE, stamp TEXT NOT NULL, car TEXT NOT"
                     + " NULL, date TEXT, client TEXT, place TEXT, photos INTEGER NOT NULL, " + PictureColumns.TYPED
                     + ") STRICT",
             "CREATE TABLE said(id INTEGER PRIMARY KEY, visit_id INTEGER NOT NULL REFERENCES visit ON DELETE CASCADE,"
-                    + " kind TEXT NOT NULL, zone TEXT NOT NULL, text TEXT NOT NULL, more TEXT NOT NULL, "
+                    + " kind TEXT NOT NULL, zone TEXT NOT NULL, text TEXT NOT NULL, more TEXT NOT NULL, row_id INTEGER, "
                     + PictureColumns.TYPED + ") STRICT",
             "CREATE INDEX said_of_visit ON said(visit_id)",
             "CREATE TABLE number(said_id INTEGER NOT NULL REFERENCES said ON DELETE CASCADE, text TEXT NOT NULL,"
@@ -44,9 +45,10 @@ public final class LibraryIndex implements AutoCloseable {
             "PRAGMA user_version = " + VERSION);
     private static final String OF_VISIT =
             "v.folder, v.stamp, v.car, v.date, v.client, v.place, v.photos, " + PictureColumns.of("v");
-    private static final String COLUMNS = OF_VISIT + ", s.kind, s.zone, s.text, s.more, " + PictureColumns.of("s");
+    private static final String COLUMNS =
+            OF_VISIT + ", s.kind, s.zone, s.text, s.more, s.row_id, " + PictureColumns.of("s");
     private static final int VISIT_COLUMNS = 7;
-    private static final int ROW_COLUMNS = 5;
+    private static final int ROW_COLUMNS = 6;
 
     private final Path file;
     private final Connection connection;
@@ -164,7 +166,7 @@ public final class LibraryIndex implements AutoCloseable {
                         "INSERT INTO visit(folder, stamp, car, date, client, place, photos, " + PictureColumns.NAMES
                                 + values(VISIT_COLUMNS));
                 PreparedStatement say =
-                        connection.prepareStatement("INSERT INTO said(visit_id, kind, zone, text, more, "
+                        connection.prepareStatement("INSERT INTO said(visit_id, kind, zone, text, more, row_id, "
                                 + PictureColumns.NAMES + values(ROW_COLUMNS));
                 PreparedStatement bear =
                         connection.prepareStatement("INSERT INTO number(said_id, text, letters) VALUES (?, ?, ?)")) {
@@ -182,7 +184,8 @@ public final class LibraryIndex implements AutoCloseable {
                 say.setString(2, row.kind());
                 say.setString(3, row.zone());
                 say.setString(4, row.text());
-                say.setString(ROW_COLUMNS, row.more());
+                say.setString(5, row.more());
+                say.setObject(ROW_COLUMNS, row.row().map(RecordId::value).orElse(null));
                 PictureColumns.set(say, ROW_COLUMNS + 1, row.picture());
                 long said = added(say);
                 for (String number : row.numbers()) {
@@ -313,12 +316,16 @@ public final class LibraryIndex implements AutoCloseable {
     }
 
     private static LibraryRow row(ResultSet found) throws SQLException {
+        long row = found.getLong("row_id");
+        Optional<RecordId> id = found.wasNull() ? Optional.empty() : Optional.of(new RecordId(row));
         return new LibraryRow(
                 found.getString("kind"),
                 found.getString("zone"),
                 found.getString("text"),
                 found.getString("more"),
-                PictureColumns.read(found, "s"));
+                PictureColumns.read(found, "s"),
+                id,
+                List.of());
     }
 
     @Override

@@ -1,5 +1,7 @@
 package quarterlight.store.problem;
 
+import static quarterlight.language.Sentences.say;
+
 import java.sql.SQLException;
 import java.util.Objects;
 import org.sqlite.SQLiteErrorCode;
@@ -32,6 +34,11 @@ public final class EditFailed extends RuntimeException {
         return code == SQLiteErrorCode.SQLITE_BUSY.code || code == SQLiteErrorCode.SQLITE_LOCKED.code;
     }
 
+    /** True if the disk failed, which a drive that was taken away does. */
+    public static boolean isDisk(SQLException e) {
+        return primary(e) == SQLiteErrorCode.SQLITE_IOERR.code;
+    }
+
     public static boolean isDamaged(SQLException e) {
         int code = primary(e);
         return code == SQLiteErrorCode.SQLITE_CORRUPT.code || code == SQLiteErrorCode.SQLITE_NOTADB.code;
@@ -49,19 +56,19 @@ public final class EditFailed extends RuntimeException {
     public static String reason(SQLException e) {
         int code = primary(e);
         if (code == SQLiteErrorCode.SQLITE_FULL.code) {
-            return "the disk is full";
+            return say("problem.full");
         }
-        if (code == SQLiteErrorCode.SQLITE_IOERR.code) {
-            return "the disk did not answer as it should (" + e.getMessage() + ")";
+        if (isDisk(e)) {
+            return say("problem.disk", e.getMessage());
         }
         if (isBusy(e)) {
-            return "another process held it too long";
+            return say("problem.busy");
         }
         if (isDamaged(e)) {
-            return "visit.db is damaged or is not a visit";
+            return say("problem.damaged");
         }
         if (isNoAccess(e)) {
-            return "the folder or its files may not be opened or written";
+            return say("problem.access");
         }
         return String.valueOf(e.getMessage());
     }

@@ -1,10 +1,12 @@
 package quarterlight.store.problem;
 
+import static quarterlight.language.Sentences.say;
+
 import java.nio.file.Path;
 
 /** The path for a new visit is taken. */
 public final class VisitExists extends VisitProblem {
     public VisitExists(Path path) {
-        super(path, path + " exists already. Give a path that does not exist yet.", null);
+        super(path, say("problem.exists", path), null);
     }
 }

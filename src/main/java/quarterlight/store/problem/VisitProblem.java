@@ -1,5 +1,7 @@
 package quarterlight.store.problem;
 
+import static quarterlight.language.Sentences.say;
+
 import java.nio.file.Path;
 import java.util.Objects;
 
@@ -15,9 +17,12 @@ public abstract sealed class VisitProblem extends Exception
 
     /** What is said of a visit whose folder was taken away while it was open. */
     static String takenAway(Path path) {
-        return "The visit " + path
-                + " is no longer there: its folder was moved, or its drive was taken away. Connect the"
-                + " drive or put the folder back, and open the visit again; every step before this one is saved in it.";
+        return say("problem.gone", path);
+    }
+
+    /** What is said of a visit whose disk fails while it is open. */
+    static String noAnswer(Path path) {
+        return say("problem.no-answer", path);
     }
 
     /** The folder of the visit. */

@@ -1,5 +1,7 @@
 package quarterlight.store.problem;
 
+import static quarterlight.language.Sentences.say;
+
 import java.nio.file.Path;
 
 /** The visit was written by a later version of the program. */
@@ -8,11 +10,7 @@ public final class VisitTooNew extends VisitProblem {
     private final int known;
 
     public VisitTooNew(Path path, int found, int known) {
-        super(
-                path,
-                "The visit " + path + " has schema " + found + ", and this program knows schemas up to " + known
-                        + ". Open it with the version that wrote it, or a later one.",
-                null);
+        super(path, say("problem.too-new", path, found, known), null);
         this.found = found;
         this.known = known;
     }

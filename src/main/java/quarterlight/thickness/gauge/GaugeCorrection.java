@@ -1,7 +1,9 @@
 package quarterlight.thickness.gauge;
 
+import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.units.Thickness;
@@ -45,18 +47,11 @@ public record GaugeCorrection(double zeroUm, double factor) {
     public static Optional<String> refusal(List<GaugeCheck> checks) {
         return Points.of(checks).flatMap(points -> points.line()
                 .map(line -> line.isPlausible() ? Optional.<String>empty() : Optional.of(line.tooFarOff()))
-                .orElse(Optional.of(
-                        "In the gauge check the shim read no more than bare metal: that gives no correction, so the"
-                                + " readings stand as typed. Check what was noted, or the gauge.")));
+                .orElse(Optional.of(say("thickness.correction.no-line"))));
     }
 
     private String tooFarOff() {
-        return String.format(
-                Locale.US,
-                "The gauge check asks for a factor of %.2f and a zero of %.0f um: no gauge that works is so far off, so"
-                        + " the readings stand as typed. Check the unit and the shim that was noted.",
-                factor,
-                zeroUm);
+        return say("thickness.correction.too-far-off", figure("%.2f", factor), figure("%.0f", zeroUm));
     }
 
     private boolean isPlausible() {

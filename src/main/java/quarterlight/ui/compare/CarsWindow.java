@@ -119,7 +119,7 @@ public final class CarsWindow {
 
     private JPanel tools() {
         JPanel bar = new JPanel(new MigLayout("insets 8 16 4 16, gap 8", "[grow,0::][][][]"));
-        bar.add(Look.secondary(Sentence.of(ComparisonSheet.LEAD)), "growx, wmin 0");
+        bar.add(Look.secondary(Sentence.of(ComparisonSheet.lead())), "growx, wmin 0");
         if (loaded.cars().size() > 2) {
             bar.add(detail());
         }

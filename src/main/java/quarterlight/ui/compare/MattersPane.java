@@ -52,7 +52,7 @@ final class MattersPane extends JScrollPane {
                 Look.heading(texts.get(sheet.cars().size() == 2 ? "compare.heavy.two" : "compare.heavy")), "gaptop 8");
         content.add(Sentence.of(sheet.care(), Look.palette().secondInk()), "wmin 0");
         if (sheet.heavy().isEmpty()) {
-            content.add(Sentence.of(ComparisonSheet.NOTHING_HEAVY), "wmin 0");
+            content.add(Sentence.of(ComparisonSheet.nothingHeavy()), "wmin 0");
         }
         sheet.heavy().forEach(row -> content.add(row(row, sheet), "wmin 0"));
         if (!sheet.light().isEmpty()) {

@@ -244,6 +244,7 @@ public final class DiagramPanel extends DrawnComponent {
         Map<ZoneId, String> names = new HashMap<>();
         visit.zones().forEach(zone -> names.put(zone, visit.label(zone)));
         DiagramInk ink = LayerInk.of(
+                parts.texts(),
                 visit.findings(),
                 visit.coverage(),
                 layers,

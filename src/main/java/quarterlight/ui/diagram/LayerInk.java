@@ -17,6 +17,7 @@ import quarterlight.findings.Findings;
 import quarterlight.finish.scale.ThicknessSteps;
 import quarterlight.page.FindingsInk;
 import quarterlight.page.ThicknessRamp;
+import quarterlight.ui.kit.Texts;
 import quarterlight.units.ThicknessUnit;
 
 /** What the layers that are switched on show of the findings. Pure functions. */
@@ -28,6 +29,7 @@ final class LayerInk {
      * @param names the zones' names, shown where nothing was worked out yet
      */
     static DiagramInk of(
+            Texts texts,
             Optional<Findings> findings,
             List<ZoneCoverage> coverage,
             Set<Layer> layers,
@@ -39,7 +41,7 @@ final class LayerInk {
             return new DiagramInk(Map.of(), Map.of(), names, shown, Optional.empty());
         }
         if (layers.contains(Layer.COVERAGE)) {
-            return coverage(coverage, names, shown);
+            return coverage(texts, coverage, names, shown);
         }
         ThicknessRamp ramp = ThicknessRamp.of(List.of(findings.get()), unit);
         DiagramInk whole = FindingsInk.of(findings.get(), ramp, shown);
@@ -51,7 +53,8 @@ final class LayerInk {
     }
 
     /** How far the evidence reaches: complete, in part, missing; how many kinds a zone lacks stands in its name, on demand. */
-    private static DiagramInk coverage(List<ZoneCoverage> coverage, Map<ZoneId, String> names, List<PinMark> pins) {
+    private static DiagramInk coverage(
+            Texts texts, List<ZoneCoverage> coverage, Map<ZoneId, String> names, List<PinMark> pins) {
         Map<ZoneId, ZoneLook> looks = new HashMap<>();
         Map<ZoneId, String> counted = new HashMap<>(names);
         for (ZoneCoverage zone : coverage) {
@@ -60,18 +63,20 @@ final class LayerInk {
             if (!zone.gaps().isEmpty()) {
                 counted.put(
                         id,
-                        names.getOrDefault(id, id.value()) + ", lacks x"
-                                + zone.gaps().size());
+                        texts.get(
+                                "diagram.lacks.count",
+                                names.getOrDefault(id, id.value()),
+                                zone.gaps().size()));
             }
         }
         Legend legend = new Legend(
                 Optional.empty(),
                 List.of(new Legend.Key(
-                        "Evidence that was asked for. Point at a zone to see what it lacks",
+                        texts.get("diagram.coverage.key"),
                         List.of(
-                                Legend.Swatch.of(Legend.Sample.COMPLETE, "complete"),
-                                Legend.Swatch.of(Legend.Sample.PARTIAL, "in part"),
-                                Legend.Swatch.of(Legend.Sample.MISSING, "missing")))));
+                                Legend.Swatch.of(Legend.Sample.COMPLETE, texts.get("diagram.coverage.complete")),
+                                Legend.Swatch.of(Legend.Sample.PARTIAL, texts.get("diagram.coverage.partial")),
+                                Legend.Swatch.of(Legend.Sample.MISSING, texts.get("diagram.coverage.missing"))))));
         return new DiagramInk(looks, Map.of(), counted, pins, Optional.of(legend));
     }
 

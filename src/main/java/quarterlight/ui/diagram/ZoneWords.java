@@ -89,8 +89,8 @@ final class ZoneWords {
 
     private String lacking(Gap gap) {
         String what = gap.part()
-                .map(part -> gap.lacks().word() + " of " + part)
-                .orElse(gap.lacks().word());
+                .map(part -> gap.lacks().said() + " of " + part)
+                .orElse(gap.lacks().said());
         return parts.texts().get("diagram.lacking", what, gap.have(), gap.want());
     }
 

@@ -21,6 +21,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.text.BadLocationException;
 import javax.swing.text.Document;
 import net.miginfocom.swing.MigLayout;
+import quarterlight.language.Language;
 import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
@@ -40,9 +41,10 @@ public final class HelpWindow {
         this.manual = manual;
     }
 
-    /** The text as it came with the program. */
+    /** The text as it came with the program, in the language in hand. */
     static String text() throws IOException {
-        try (InputStream in = HelpWindow.class.getResourceAsStream("/quarterlight/ui/help/help.md")) {
+        String file = Language.inHand() == Language.GERMAN ? "help_de.md" : "help.md";
+        try (InputStream in = HelpWindow.class.getResourceAsStream("/quarterlight/ui/help/" + file)) {
             if (in == null) {
                 throw new IOException("this build carries no help");
             }
@@ -65,7 +67,7 @@ public final class HelpWindow {
 
     /** The name by which links lead to a heading. */
     static String anchor(String heading) {
-        return heading.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        return heading.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
     }
 
     /** Opens at a heading. */

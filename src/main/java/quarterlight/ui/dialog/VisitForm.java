@@ -1,5 +1,6 @@
 package quarterlight.ui.dialog;
 
+import java.awt.Component;
 import java.awt.Frame;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -7,12 +8,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JFileChooser;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
@@ -115,6 +118,7 @@ public final class VisitForm {
             return field;
         }
         JComboBox<String> box = new JComboBox<>(choices.toArray(String[]::new));
+        box.setRenderer(new SaidWord(fact));
         box.setSelectedItem(value.isEmpty() ? choices.get(0) : value);
         box.setName(fact.key());
         return box;
@@ -213,6 +217,21 @@ public final class VisitForm {
                 }
                 field.putClientProperty("JComponent.outline", "error");
             }
+        }
+    }
+
+    /** Shows a word to choose as it is said in the language of the window; the word itself goes into the facts. */
+    private static final class SaidWord extends DefaultListCellRenderer {
+        private final transient Fact<?> fact;
+
+        SaidWord(Fact<?> fact) {
+            this.fact = fact;
+        }
+
+        @Override
+        public Component getListCellRendererComponent(
+                JList<?> list, Object value, int index, boolean chosen, boolean focused) {
+            return super.getListCellRendererComponent(list, fact.said(String.valueOf(value)), index, chosen, focused);
         }
     }
 

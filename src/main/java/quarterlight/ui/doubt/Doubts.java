@@ -61,12 +61,6 @@ public final class Doubts {
         return List.copyOf(doubts.found);
     }
 
-    /** The doubt after another one, from the last to the first; empty if there is none. */
-    public static Optional<Doubt> after(List<Doubt> doubts, Optional<Doubt> last) {
-        int at = last.map(doubts::indexOf).orElse(-1);
-        return doubts.isEmpty() ? Optional.empty() : Optional.of(doubts.get((at + 1) % doubts.size()));
-    }
-
     /**
      * What is said when one comes into hand: how many are open, as far as that is known, and what it is.
      *
@@ -119,7 +113,7 @@ public final class Doubts {
                         mark.mark().zone().map(Set::of).orElse(Set.of()),
                         mark.mark().photo().map(List::of).orElse(List.of()),
                         texts.get(
-                                "doubt.mark", mark.mark().part(), mark.verdict().word()));
+                                "doubt.mark", mark.mark().part(), mark.verdict().said()));
             }
         }
     }
@@ -163,7 +157,7 @@ public final class Doubts {
                                 Set.of(gap.zone().id()),
                                 List.of()),
                         Optional.of(gap),
-                        texts.get("doubt.gap", gap.zone().label(), gap.lacks().word(), gap.have(), gap.want()))));
+                        texts.get("doubt.gap", gap.zone().label(), gap.lacks().said(), gap.have(), gap.want()))));
     }
 
     private void add(

@@ -229,7 +229,11 @@ public final class GaugeScreen implements StationScreen {
         boolean back = readings.stream().allMatch(row -> row.value().exclude().isPresent());
         Optional<String> reason = back
                 ? Optional.empty()
-                : parts.problems().ask(texts.get("gauge.exclude.why"), texts.get("gauge.exclude"), "factory joint");
+                : parts.problems()
+                        .ask(
+                                texts.get("gauge.exclude.why"),
+                                texts.get("gauge.exclude"),
+                                texts.get("gauge.exclude.usual"));
         if (back || reason.isPresent()) {
             List<Recorded<Reading>> changed = readings.stream()
                     .map(row -> new Recorded<>(row.id(), with(row.value(), reason)))

@@ -3,10 +3,12 @@ package quarterlight.ui.kit;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import quarterlight.language.Language;
 import quarterlight.ui.kit.look.Sight;
 import quarterlight.units.ThicknessUnit;
 
@@ -23,6 +25,7 @@ public record Settings(Map<String, String> values) {
     private static final String TEXT = "text.percent";
     private static final String CONTRAST = "contrast";
     private static final String STILL = "still";
+    private static final String LANGUAGE = "language";
     private static final int MAX_RECENT = 12;
 
     public Settings {
@@ -67,6 +70,21 @@ public record Settings(Map<String, String> values) {
 
     public Settings withUnit(ThicknessUnit unit) {
         return with("unit", unit == ThicknessUnit.UM ? "um" : "mil");
+    }
+
+    /** The language of the window that was chosen; empty for the system's. */
+    public Optional<Language> chosenLanguage() {
+        return text(LANGUAGE).flatMap(Language::coded);
+    }
+
+    /** The language of the window: the one chosen, else the system's if the window speaks it, else English. */
+    public Language language(Locale system) {
+        return chosenLanguage().or(() -> Language.coded(system.getLanguage())).orElse(Language.ENGLISH);
+    }
+
+    /** With another language of the window; an empty one follows the system. */
+    public Settings withLanguage(Optional<Language> language) {
+        return with(LANGUAGE, language.map(Language::code).orElse("system"));
     }
 
     public boolean dark() {

@@ -19,6 +19,7 @@ import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.statement.Claim;
 import quarterlight.visit.statement.Statement;
 import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialNames;
 
 /** What one row says, and what its verdict rests on. Pure functions. */
 final class RowGrounds {
@@ -61,11 +62,11 @@ final class RowGrounds {
         Statement one = row.value();
         String details = Stream.of(
                         Optional.of(one.what().words()),
-                        one.severity().map(severity -> severity.word()),
-                        one.basis().map(basis -> basis.word()),
-                        one.details().certainty().map(certainty -> certainty.word()),
+                        one.severity().map(severity -> severity.said()),
+                        one.basis().map(basis -> basis.said()),
+                        one.details().certainty().map(certainty -> certainty.said()),
                         Optional.of(of.texts()
-                                .get("lens.said-by", one.details().saidBy().word())))
+                                .get("lens.said-by", one.details().saidBy().said())))
                 .flatMap(Optional::stream)
                 .collect(Collectors.joining(", "));
         return new Ground(
@@ -113,7 +114,7 @@ final class RowGrounds {
         List<Ground> grounds = new ArrayList<>();
         grounds.add(new Ground(
                 of.texts().get("lens.verdict"),
-                judged.verdict().word() + ": " + judged.why(),
+                judged.verdict().said() + ": " + judged.why(),
                 of.texts().get("lens.verdict.rule"),
                 Ground.at(RecordKind.MARKS, rows, zones, photos),
                 Optional.empty()));
@@ -142,7 +143,7 @@ final class RowGrounds {
         List<Ground> grounds = new ArrayList<>();
         grounds.add(new Ground(
                 of.texts().get("lens.claim"),
-                claim.text() + " (" + claim.by().word() + ")",
+                claim.text() + " (" + claim.by().said() + ")",
                 "",
                 Ground.at(RecordKind.CLAIMS, List.of(row.id()), zones, photos),
                 Optional.empty()));
@@ -152,7 +153,7 @@ final class RowGrounds {
                 .ifPresent(laid -> {
                     grounds.add(new Ground(
                             of.texts().get("lens.verdict"),
-                            laid.judgment().word(),
+                            laid.judgment().said(),
                             of.texts().get(claim.judged().isPresent() ? "lens.claim.decided" : "lens.claim.proposed"),
                             Ground.at(RecordKind.CLAIMS, List.of(row.id()), zones, photos),
                             Optional.empty()));
@@ -181,7 +182,7 @@ final class RowGrounds {
                 .toList();
         return new Ground(
                 of.texts().get("lens.trial"),
-                trial.item() + ": " + trial.result().word() + value
+                TrialNames.said(trial.item()) + ": " + trial.result().said() + value
                         + trial.note().map(note -> " (" + note + ")").orElse(""),
                 "",
                 Ground.at(

@@ -187,7 +187,7 @@ final class ZoneGrounds {
                 .map(words -> of.texts().get("lens.rust.grade", words))
                 .orElse("");
         String need = rust.need()
-                .map(one -> of.texts().get("lens.rust.need", one.word()))
+                .map(one -> of.texts().get("lens.rust.need", one.said()))
                 .orElse("");
         add(
                 "lens.rust",
@@ -214,7 +214,7 @@ final class ZoneGrounds {
                 .orElse("");
         found.add(new Ground(
                 of.texts().get("lens.outline"),
-                area.kind().word() + size + String.join(" ", area.remarks()),
+                area.kind().said() + size + String.join(" ", area.remarks()),
                 "",
                 Ground.at(RecordKind.TRACES, List.of(area.id()), Set.of(zone), List.of(area.photo())),
                 drawn.map(Trace::outline)));
@@ -232,7 +232,7 @@ final class ZoneGrounds {
                 .forEach(judged -> found.add(new Ground(
                         of.texts().get("lens.mark"),
                         judged.mark().part() + ", " + judged.mark().text() + ": "
-                                + judged.verdict().word() + ". " + judged.why(),
+                                + judged.verdict().said() + ". " + judged.why(),
                         of.texts().get("lens.verdict.rule"),
                         Ground.at(
                                 RecordKind.MARKS,

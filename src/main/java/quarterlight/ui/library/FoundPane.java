@@ -4,7 +4,6 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.accessibility.AccessibleRole;
@@ -33,7 +32,7 @@ final class FoundPane extends JPanel {
     private final JButton open;
     private transient Optional<LibraryItem> item = Optional.empty();
 
-    FoundPane(Texts texts, LibraryPictures pictures, Consumer<Path> opened) {
+    FoundPane(Texts texts, LibraryPictures pictures, Consumer<LibraryItem> opened) {
         super(new MigLayout("insets 16, wrap 1, gapy 8, hidemode 3", "[grow,fill,0::]", "[grow,fill,60::][][][]"));
         this.texts = texts;
         this.words = new LibraryWords(texts);
@@ -43,8 +42,7 @@ final class FoundPane extends JPanel {
         Look.named(about, texts.get("library.about"));
         open = new JButton(texts.get("library.open"));
         open.setName("library-open");
-        open.addActionListener(
-                e -> item.ifPresent(one -> opened.accept(one.visit().folder())));
+        open.addActionListener(e -> item.ifPresent(opened));
         add(large, "grow, wmin 0, hmin 60");
         add(title, "growx, wmin 0");
         add(Look.secondary(about), "growx, wmin 0");
@@ -61,6 +59,7 @@ final class FoundPane extends JPanel {
         about.setText(shown.map(this::told).orElse(""));
         about.setVisible(shown.isPresent());
         large.setVisible(shown.isPresent());
+        open.setText(texts.get(shown.flatMap(LibraryItem::place).isPresent() ? "library.open.row" : "library.open"));
         open.setVisible(shown.isPresent());
         refresh();
     }

@@ -10,6 +10,8 @@ import quarterlight.store.library.LibraryHit;
 import quarterlight.store.library.LibraryPicture;
 import quarterlight.store.library.LibraryRow;
 import quarterlight.store.library.LibraryVisit;
+import quarterlight.ui.kit.place.Subject;
+import quarterlight.visit.row.RecordKind;
 
 /**
  * A line of the list: a visit, or a row of it that was found.
@@ -46,6 +48,12 @@ record LibraryItem(LibraryVisit visit, Optional<LibraryRow> row, int found) {
     /** What shows it: of a row its own photo, of a visit the car. */
     Optional<LibraryPicture> picture() {
         return row.isPresent() ? row.get().picture() : visit.picture();
+    }
+
+    /** Which row of the visit it is; nothing for the visit itself. */
+    Optional<Subject.OfRow> place() {
+        return row.flatMap(found ->
+                RecordKind.find(found.kind()).flatMap(kind -> found.row().map(id -> new Subject.OfRow(kind, id))));
     }
 
     /** Whether it leads a visit's rows. */

@@ -12,7 +12,7 @@ import java.nio.file.Path;
 import java.util.Collections;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
@@ -33,6 +33,7 @@ import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.AppIcon;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.widget.ProgressLine;
 
 /**
@@ -43,7 +44,7 @@ final class LibraryWindow {
 
     private final UiContext parts;
     private final Texts texts;
-    private final Consumer<Path> opened;
+    private final BiConsumer<Path, Optional<Subject.OfRow>> opened;
     private final JFrame frame;
     private final ProgressLine progress;
     private final ExecutorService thread = Threads.inOrderDaemon("quarterlight-library");
@@ -55,8 +56,8 @@ final class LibraryWindow {
     private final FoldersLine folders;
     private final LibrarySearch search;
 
-    /** @param opened opens a visit in the window of visits */
-    LibraryWindow(UiContext parts, Consumer<Path> opened) {
+    /** @param opened opens a visit in the window of visits, at a row if one was found */
+    LibraryWindow(UiContext parts, BiConsumer<Path, Optional<Subject.OfRow>> opened) {
         this.parts = parts;
         this.texts = parts.texts();
         this.opened = opened;
@@ -164,11 +165,11 @@ final class LibraryWindow {
     }
 
     private void openInHand() {
-        inHand().ifPresent(item -> open(item.visit().folder()));
+        inHand().ifPresent(this::open);
     }
 
-    private void open(Path visit) {
-        opened.accept(visit);
+    private void open(LibraryItem item) {
+        opened.accept(item.visit().folder(), item.place());
     }
 
     private void intoList() {

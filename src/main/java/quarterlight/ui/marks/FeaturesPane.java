@@ -59,7 +59,7 @@ final class FeaturesPane extends JPanel {
                         column("to", 70, row -> row.row().value().to().said()),
                         column("fitted", 90, row -> seen(row.row().value().fitted())),
                         column("verdict", 110, row -> row.judged()
-                                .map(j -> j.verdict().word())
+                                .map(j -> j.verdict().said())
                                 .orElse("")),
                         column("why", 260, row -> row.judged().map(this::why).orElse(""))),
                 row -> row.row().id());
@@ -71,8 +71,8 @@ final class FeaturesPane extends JPanel {
         remove = new JButton(texts.get("marks.feature.remove"));
         table.onChosen(this::fill);
         table.onKey("DELETE", this::remove);
-        table.onKey("Y", () -> mark(Optional.of(true)));
-        table.onKey("N", () -> mark(Optional.of(false)));
+        table.onKey(texts.get("marks.fitted.key.yes"), () -> mark(Optional.of(true)));
+        table.onKey(texts.get("marks.fitted.key.no"), () -> mark(Optional.of(false)));
         table.onKey("ESCAPE", table::clearSelection);
         keep.addActionListener(e -> keep());
         drafts.keeping(this::keepRow);

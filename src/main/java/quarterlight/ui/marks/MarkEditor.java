@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.AbstractAction;
+import javax.swing.DefaultComboBoxModel;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -16,6 +17,7 @@ import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
+import quarterlight.marks.VisitForms;
 import quarterlight.marks.code.DatePattern;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.ui.kit.Texts;
@@ -52,6 +54,8 @@ final class MarkEditor extends TallPanel {
     private final JLabel photo = new JLabel(" ");
     private final transient FormErrors faults = new FormErrors();
     private boolean filling;
+    private transient List<DatePattern> listed = List.of();
+    private transient List<String> offered = List.of();
 
     MarkEditor(UiContext parts, OpenVisit visit, MarksModel model, MarksActions actions) {
         super(new MigLayout("insets 12 16 12 12, gapx 8, gapy 5, wrap 2, fillx", "[][grow,fill]"));
@@ -163,14 +167,27 @@ final class MarkEditor extends TallPanel {
                 .toList();
     }
 
-    /** The patterns to choose from. */
+    /** The patterns to choose from: forms that other marks of the visit bear stand before those of the list. */
     void patterns(DatePatterns patterns) {
+        listed = patterns.all();
+        offerPatterns();
+    }
+
+    private void offerPatterns() {
+        List<String> names = Stream.of(
+                        Stream.of("", DatePattern.NONE),
+                        VisitForms.of(visit.visit()).all().stream().map(DatePattern::name),
+                        listed.stream().map(DatePattern::name))
+                .flatMap(some -> some)
+                .distinct()
+                .toList();
+        if (names.equals(offered)) {
+            return;
+        }
+        offered = names;
         filling = true;
-        Object before = pattern.getSelectedItem();
-        pattern.removeAllItems();
-        pattern.addItem("");
-        pattern.addItem(DatePattern.NONE);
-        patterns.all().stream().map(DatePattern::name).forEach(pattern::addItem);
+        Object before = pattern.getEditor().getItem();
+        pattern.setModel(new DefaultComboBoxModel<>(names.toArray(String[]::new)));
         pattern.setSelectedItem(before);
         filling = false;
     }
@@ -199,6 +216,7 @@ final class MarkEditor extends TallPanel {
     }
 
     void render() {
+        offerPatterns();
         filling = true;
         MarkDraft draft = model.state().draft();
         fill(part, draft.part());

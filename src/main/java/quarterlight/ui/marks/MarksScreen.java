@@ -74,15 +74,15 @@ public final class MarksScreen implements StationScreen {
                 texts.get("station.marks"),
                 List.of(
                         column("part", 176, row -> row.mark().value().part()),
-                        column("kind", 64, row -> row.mark().value().kind().word()),
+                        column("kind", 82, row -> row.mark().value().kind().said()),
                         column("text", 130, row -> row.mark().value().text()),
                         column("date", 130, MarksScreen::date),
-                        column("verdict", 150, row -> row.judged()
-                                        .map(j -> j.verdict().word())
+                        column("verdict", 156, row -> row.judged()
+                                        .map(j -> j.verdict().said())
                                         .orElse(""))
                                 .weighed(row ->
                                         row.judged().map(MarksScreen::weight).orElse(Weight.QUIET)),
-                        column("why", 214, row -> row.judged()
+                        column("why", 190, row -> row.judged()
                                 .map(JudgedMark::why)
                                 .orElse(""))),
                 row -> row.mark().id());

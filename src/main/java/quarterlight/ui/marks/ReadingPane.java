@@ -31,11 +31,12 @@ final class ReadingPane extends TallPanel {
         super(new MigLayout("insets 12 12 12 16, gapy 6, wrap 1, fillx, hidemode 3", "[grow,fill]"));
         this.texts = texts;
         verdict.setName("mark-verdict");
+        why.setName("mark-why");
         dates.setName("mark-dates");
         Look.named(why, texts.get("marks.why"));
         Look.named(dates, texts.get("marks.dates"));
         Look.named(caution, texts.get("marks.caution"));
-        add(verdict);
+        add(verdict, "wmin 0");
         add(why, "wmin 0");
         for (int i = 0; i < MATCHES; i++) {
             LetterMatch match = new LetterMatch();
@@ -45,7 +46,7 @@ final class ReadingPane extends TallPanel {
         add(dates, "wmin 0");
         Look.secondary(caution);
         add(caution, "wmin 0, gaptop 8");
-        caution.setText(MarksReport.CAUTION);
+        caution.setText(MarksReport.caution());
     }
 
     private static JTextArea words() {
@@ -62,9 +63,9 @@ final class ReadingPane extends TallPanel {
 
     void show(MarksModel.State state) {
         Optional<JudgedMark> reading = state.reading();
-        verdict.setText(reading.map(read -> capital(read.verdict().word()))
-                .orElseGet(() -> state.draft().problem().map(texts::get).orElse(texts.get("marks.reading"))));
-        why.setText(reading.map(JudgedMark::why).orElse(state.row().isEmpty() ? texts.get("marks.unread.tip") : ""));
+        verdict.setVisible(reading.isPresent());
+        verdict.setText(reading.map(read -> capital(read.verdict().said())).orElse(""));
+        why.setText(reading.map(JudgedMark::why).orElseGet(() -> notYet(state)));
         dates.setText(reading.map(this::datesOf).orElse(""));
         List<NumberMatch> matches = reading.map(JudgedMark::matches).orElse(List.of());
         for (int i = 0; i < MATCHES; i++) {
@@ -73,6 +74,12 @@ final class ReadingPane extends TallPanel {
                 letters.get(i).show(reading.orElseThrow().text(), matches.get(i));
             }
         }
+    }
+
+    /** What to do while there is nothing to be judged. */
+    private String notYet(MarksModel.State state) {
+        String first = state.draft().problem().map(texts::get).orElse(texts.get("marks.reading"));
+        return state.row().isEmpty() ? first + " " + texts.get("marks.unread.tip") : first;
     }
 
     private String datesOf(JudgedMark read) {

@@ -41,7 +41,7 @@ final class TimeLinePane extends JPanel implements Scrollable {
         return line.map(shown -> shown.rows().stream()
                         .map(row -> row.part() + ", " + row.text() + ": "
                                 + DateText.of(row.shown().get(0)) + ", "
-                                + row.verdict().word())
+                                + row.verdict().said())
                         .collect(Collectors.joining("; ")))
                 .orElse(parts.texts().get("marks.line.none"));
     }

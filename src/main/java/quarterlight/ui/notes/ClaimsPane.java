@@ -44,8 +44,6 @@ import quarterlight.visit.statement.Judgment;
 /** What was claimed, what the visit found of it, and how it stands: one letter in the list decides. Event thread only. */
 final class ClaimsPane extends JPanel {
     private static final List<String> SUBJECTS = List.of("", "paint", "rust", "mileage", "numbers");
-    private static final Map<Judgment, String> LETTERS =
-            Map.of(Judgment.SUPPORTED, "S", Judgment.CONTRADICTED, "C", Judgment.OPEN, "O");
 
     private final transient OpenVisit visit;
     private final transient NotesActions actions;
@@ -78,7 +76,10 @@ final class ClaimsPane extends JPanel {
         table = new FactTable<>(texts.get("notes.tab.claims"), columns(), Recorded::id);
         table.setName("claims");
         table.onChosen(this::fill);
-        LETTERS.forEach((judgment, letter) -> table.onKey(letter, () -> decide(Optional.of(judgment))));
+        for (Judgment judgment : Judgment.values()) {
+            String letter = texts.get("notes.claim.key." + judgment.name().toLowerCase(Locale.ROOT));
+            table.onKey(letter, () -> decide(Optional.of(judgment)));
+        }
         table.onKey("BACK_SPACE", () -> decide(Optional.empty()));
         table.onKey("DELETE", this::remove);
         Command grounds = visit.grounds(this::subject);
@@ -100,7 +101,7 @@ final class ClaimsPane extends JPanel {
                 column(
                         "by",
                         90,
-                        one -> one.by().word()
+                        one -> one.by().said()
                                 + one.date().map(day -> ", " + day.said()).orElse("")),
                 column("stands", 130, this::stands)
                         .weighed(row ->
@@ -127,10 +128,10 @@ final class ClaimsPane extends JPanel {
 
     private String stands(Claim claim) {
         return claim.judged()
-                .map(Judgment::word)
+                .map(Judgment::said)
                 .or(() -> Optional.ofNullable(laid.get(claim))
                         .map(one ->
-                                texts.get("notes.claim.proposed", one.proposed().word())))
+                                texts.get("notes.claim.proposed", one.proposed().said())))
                 .orElse(texts.get("notes.claim.working"));
     }
 
@@ -306,12 +307,17 @@ final class ClaimsPane extends JPanel {
         fresh();
     }
 
-    /** The claim in hand. */
+    /** The list. */
+    JComponent table() {
+        return table;
+    }
+
     /** Chooses one of some rows; none if none stands here. */
     void choose(List<RecordId> rows) {
         table.choose(row -> rows.contains(row.id()));
     }
 
+    /** The claim in hand. */
     Optional<Subject> subject() {
         return table.chosen().map(row -> new Subject.OfRow(RecordKind.CLAIMS, row.id()));
     }

@@ -90,7 +90,7 @@ final class CoveragePane extends JPanel {
     }
 
     private static String lacks(Gap gap) {
-        return gap.lacks().word() + gap.part().map(part -> " of " + part).orElse("");
+        return gap.lacks().said() + gap.part().map(part -> " of " + part).orElse("");
     }
 
     private FactTable.Column<Gap> column(String name, int width, Function<Gap, String> words) {
@@ -121,7 +121,7 @@ final class CoveragePane extends JPanel {
         table.chosen()
                 .ifPresent(gap -> actions.wish(new CoverageOverride(
                         onlyHere ? Optional.of(gap.zone().id()) : Optional.empty(),
-                        gap.lacks().word(),
+                        gap.lacks().said(),
                         ((Number) want.getValue()).intValue())));
     }
 

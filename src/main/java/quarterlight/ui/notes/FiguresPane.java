@@ -63,8 +63,8 @@ final class FiguresPane extends JPanel {
                                 "figure",
                                 90,
                                 one -> one.figure().toPlainString() + "\u2009"
-                                        + one.unit().word()),
-                        column("source", 80, one -> one.source().word()),
+                                        + one.unit().said()),
+                        column("source", 80, one -> one.source().said()),
                         column("round", 120, one -> one.wentRound() ? texts.get("notes.figure.round") : ""),
                         column("note", 200, one -> one.note().orElse(""))),
                 Recorded::id);

@@ -112,6 +112,16 @@ public final class NotesScreen implements StationScreen {
     }
 
     @Override
+    public JComponent revealed() {
+        Component tab = tabs.getSelectedComponent();
+        return tab == coverage
+                ? coverage.first()
+                : tab == claims
+                        ? claims.table()
+                        : tab == not ? not.table() : tab == statements ? statements.table() : first();
+    }
+
+    @Override
     public List<Command> commands() {
         return List.copyOf(commands);
     }

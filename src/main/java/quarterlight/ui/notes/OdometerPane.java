@@ -76,7 +76,7 @@ final class OdometerPane extends JPanel {
         words.putClientProperty("JTextField.placeholderText", texts.get("notes.odometer.tip." + name));
         JComboBox<String> answer = new JComboBox<>();
         ANSWERS.forEach(kind ->
-                answer.addItem(texts.get("notes.odometer.answer." + kind.words().replace(' ', '_'))));
+                answer.addItem(texts.get("notes.odometer.answer." + kind.codes().replace(' ', '_'))));
         Look.named(answer, texts.get("notes.odometer." + name));
         add(answer);
         add(words, "wmin 0");

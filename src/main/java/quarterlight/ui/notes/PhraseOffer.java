@@ -1,5 +1,6 @@
 package quarterlight.ui.notes;
 
+import java.awt.Dimension;
 import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -19,12 +20,19 @@ final class PhraseOffer {
 
     private final JTextField text;
     private final DefaultListModel<String> offered = new DefaultListModel<>();
-    private final JList<String> phrases = new JList<>(offered);
+    private final JList<String> phrases = new JList<>(offered) {
+        /** Room for as many as are offered at most, however large the text is. */
+        @Override
+        public Dimension getPreferredSize() {
+            return new Dimension(super.getPreferredSize().width, getPreferredScrollableViewportSize().height);
+        }
+    };
 
     /** @param name for those who hear the window */
     PhraseOffer(JTextField text, String name) {
         this.text = text;
         phrases.setVisibleRowCount(OFFERED);
+        phrases.setPrototypeCellValue("Ag");
         phrases.setOpaque(false);
         phrases.setFocusable(false);
         Look.secondary(phrases);

@@ -40,16 +40,16 @@ final class StatementColumns {
                             ? withdrawn(row.value().text())
                             : row.value().text()));
         } else {
-            columns.add(column("what", 112, row -> isWithdrawn(row) ? withdrawn(what(row)) : what(row)));
-            columns.add(column("text", 240, row -> row.value().text()));
+            columns.add(column("what", 118, row -> isWithdrawn(row) ? withdrawn(what(row)) : what(row)));
+            columns.add(column("text", 224, row -> row.value().text()));
             columns.add(column(
                             "severity",
-                            84,
-                            row -> row.value().severity().map(Worded::word).orElse(""))
+                            104,
+                            row -> row.value().severity().map(Worded::said).orElse(""))
                     .weighed(row ->
                             row.value().severity().map(StatementColumns::weight).orElse(Weight.PLAIN)));
             columns.add(column(
-                    "basis", 70, row -> row.value().basis().map(Worded::word).orElse("")));
+                    "basis", 70, row -> row.value().basis().map(Worded::said).orElse("")));
         }
         columns.add(column("also", 72, row -> also(row.value().details())));
         columns.add(column("photo", 72, this::photos));
@@ -100,10 +100,10 @@ final class StatementColumns {
     private String also(StatementDetails details) {
         return Stream.of(
                         details.size().map(SaidSize::said).stream(),
-                        details.certainty().map(Worded::word).stream(),
+                        details.certainty().map(Worded::said).stream(),
                         Stream.of(details.saidBy())
                                 .filter(one -> one != SaidBy.INSPECTOR)
-                                .map(one -> texts.get("notes.said.by", one.word())),
+                                .map(one -> texts.get("notes.said.by", one.said())),
                         Stream.of(texts.get("notes.private")).filter(word -> details.confidential()),
                         Stream.of(texts.get("notes.withdraws"))
                                 .filter(word -> details.withdraws().isPresent()))

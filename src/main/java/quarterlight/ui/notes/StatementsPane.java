@@ -99,7 +99,7 @@ final class StatementsPane extends JPanel {
         table.setName(notLookedAt ? "not-looked-at" : "statements");
         table.onChosen(this::fill);
         table.onKey("DELETE", this::remove);
-        table.onKey("W", this::withdraw);
+        table.onKey(texts.get("notes.withdraw.key"), this::withdraw);
         table.onKey("ESCAPE", this::fresh);
         Command grounds = visit.grounds(this::subject);
         Command back = Command.of(texts, "notes.withdraw", this::withdraw);
@@ -122,7 +122,7 @@ final class StatementsPane extends JPanel {
         entry.add(text, "split 3, growx, wmin 0");
         entry.add(keep, "growx 0");
         entry.add(withdraw, "growx 0, wrap");
-        entry.add(phrases.component(), "wmin 0, h 56!, wrap");
+        entry.add(phrases.component(), "wmin 0, hmin pref, wrap");
         if (!notLookedAt) {
             entry.add(what, "wmin 0, wrap");
             entry.add(severity, "split 3, growx, wmin 60");
@@ -320,6 +320,11 @@ final class StatementsPane extends JPanel {
     /** The statement in hand. */
     Optional<Subject> subject() {
         return table.chosen().map(row -> new Subject.OfRow(RecordKind.STATEMENTS, row.id()));
+    }
+
+    /** The list. */
+    JComponent table() {
+        return table;
     }
 
     /** What takes the keyboard first. */

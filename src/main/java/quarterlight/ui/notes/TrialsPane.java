@@ -41,6 +41,7 @@ import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialNames;
 import quarterlight.visit.trial.TrialResult;
 
 /** The functions to try by groups and what was found: a letter in the list says the result. Event thread only. */
@@ -79,13 +80,13 @@ final class TrialsPane extends JPanel {
                 List.of(
                         column("group", 76, line -> line.listed()
                                 .map(TrialItem::group)
-                                .map(g -> g.word())
+                                .map(g -> g.said())
                                 .orElse("")),
-                        column("item", 200, NotesModel.TrialLine::item),
+                        column("item", 200, line -> TrialNames.said(line.item())),
                         column(
                                         "result",
                                         120,
-                                        line -> of(line, one -> one.result().word()))
+                                        line -> of(line, one -> one.result().said()))
                                 .weighed(TrialsPane::weight),
                         column(
                                         "value",
@@ -146,7 +147,7 @@ final class TrialsPane extends JPanel {
     private JComponent head() {
         JPanel head = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][grow,fill][]"));
         head.add(runs);
-        JTextArea caution = new JTextArea(TrialList.CAUTION);
+        JTextArea caution = new JTextArea(TrialList.caution());
         caution.setEditable(false);
         caution.setFocusable(false);
         caution.setOpaque(false);
@@ -199,7 +200,7 @@ final class TrialsPane extends JPanel {
     private String letters(List<TrialResult> answers) {
         String named = answers.stream()
                 .filter(one -> one != TrialResult.MEASURED)
-                .map(one -> texts.get("notes.trial.letter", letter(one), one.word()))
+                .map(one -> texts.get("notes.trial.letter", letter(one), one.said()))
                 .collect(Collectors.joining(", "));
         return texts.get(
                 answers.contains(TrialResult.MEASURED) ? "notes.trial.hint.measure" : "notes.trial.hint", named);
@@ -263,7 +264,7 @@ final class TrialsPane extends JPanel {
     private void quick(TrialResult said) {
         table.chosen().filter(line -> visit.isEditable()).ifPresent(line -> {
             if (!answers(line).contains(said)) {
-                hint.setText(texts.get("notes.trial.not", said.word(), letters(answers(line))));
+                hint.setText(texts.get("notes.trial.not", said.said(), letters(answers(line))));
                 return;
             }
             Optional<Trial> old = line.kept().map(Recorded::value);

@@ -24,6 +24,7 @@ import quarterlight.edit.export.ExportChoice;
 import quarterlight.edit.export.ExportForm;
 import quarterlight.edit.export.Exporting;
 import quarterlight.findings.Findings;
+import quarterlight.language.Language;
 import quarterlight.page.DiagramDrawing;
 import quarterlight.page.PagesChoice;
 import quarterlight.store.problem.VisitProblem;
@@ -173,17 +174,18 @@ final class ArchiveActions {
 
     private Job<Archived> archiving(Path file, boolean buyer, Optional<char[]> passphrase) {
         PagesChoice choice = model.state().choice();
-        return progress -> new Archiving(parts.catalog(), parts.clock(), (pages, pictures, reports) -> {
-                    try {
-                        parts.work().pagesWithin(visit.store(), pages, choice, reports);
-                        parts.work().pictures(visit.store(), pictures, reports);
-                    } catch (DiagramRefused | TableUnreadable e) {
-                        throw new EditRefused("pages", e.getMessage());
-                    }
-                })
-                .withListsOf(parts.settings().folder())
-                .signedBy(keys.file().key(passphrase))
-                .make(visit.store(), file, buyer, progress);
+        return progress -> Language.ENGLISH.during(
+                () -> new Archiving(parts.catalog(), parts.clock(), (pages, pictures, reports) -> {
+                            try {
+                                parts.work().pagesWithin(visit.store(), pages, choice, reports);
+                                parts.work().pictures(visit.store(), pictures, reports);
+                            } catch (DiagramRefused | TableUnreadable e) {
+                                throw new EditRefused("pages", e.getMessage());
+                            }
+                        })
+                        .withListsOf(parts.settings().folder())
+                        .signedBy(keys.file().key(passphrase))
+                        .make(visit.store(), file, buyer, progress));
     }
 
     private void archived(Archived made, boolean buyer) {
@@ -226,8 +228,8 @@ final class ArchiveActions {
         parts.jobs()
                 .start(
                         texts.get("pages.exporting"),
-                        progress -> new Exporting(parts.catalog(), drawings(choice))
-                                .write(visit.store(), target, choice, progress),
+                        progress -> Language.ENGLISH.during(() -> new Exporting(parts.catalog(), drawings(choice))
+                                .write(visit.store(), target, choice, progress)),
                         made -> parts.problems().remark(texts.get("pages.exported", made.size(), target)),
                         parts.problems()::failed);
     }

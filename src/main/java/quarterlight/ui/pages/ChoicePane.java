@@ -14,7 +14,9 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
+import quarterlight.language.Language;
 import quarterlight.ui.kit.Listeners;
+import quarterlight.ui.kit.SettingsFile;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.TypedText;
@@ -26,6 +28,8 @@ import quarterlight.visit.ReportLength;
 
 /** What goes into the report: short or full, which zones, which photos, the inspector's terms and limits. Event thread only. */
 final class ChoicePane extends TallPanel {
+    private static final String LANGUAGE = "pages.language";
+
     private final transient OpenVisit visit;
     private final transient PagesActions actions;
     private final transient Texts texts;
@@ -38,7 +42,7 @@ final class ChoicePane extends TallPanel {
     private final transient List<Listeners.Registration> registrations = new ArrayList<>();
     private boolean showing;
 
-    ChoicePane(UiContext parts, OpenVisit visit, PagesActions actions) {
+    ChoicePane(UiContext parts, OpenVisit visit, PagesModel model, PagesActions actions) {
         super(new MigLayout("insets 8 16 16 24, wrap 1, gapy 6, fillx", "[grow,fill,0::]"));
         this.visit = visit;
         this.actions = actions;
@@ -51,6 +55,8 @@ final class ChoicePane extends TallPanel {
         length.addActionListener(e -> lengthChosen());
         add(new JLabel(texts.get("pages.length")));
         add(length);
+        add(new JLabel(texts.get("pages.language")));
+        add(languages(parts.settings(), model));
         addText("brief", brief);
         addText("terms", terms);
         addText("limits", limits);
@@ -59,6 +65,26 @@ final class ChoicePane extends TallPanel {
         add(new JButton(actions.leaveOutPhotosInHand()), "growx 0");
         add(new JLabel(texts.get("pages.zones")), "gaptop 8");
         visit.zones().forEach(this::addZone);
+    }
+
+    /** The language of the pages is chosen apart from the window's, which it is until one is chosen. */
+    private JComboBox<String> languages(SettingsFile settings, PagesModel model) {
+        List<Language> offered = Language.offered();
+        JComboBox<String> box = new JComboBox<>();
+        offered.forEach(one -> box.addItem(one.ownName()));
+        Language window = offered.contains(Language.inHand()) ? Language.inHand() : Language.ENGLISH;
+        Language kept =
+                settings.settings().text(LANGUAGE).flatMap(Language::coded).orElse(window);
+        model.language(kept);
+        box.setSelectedIndex(offered.indexOf(kept));
+        box.setName("pages-language");
+        Look.named(box, texts.get("pages.language"));
+        box.addActionListener(e -> {
+            Language chosen = offered.get(box.getSelectedIndex());
+            model.language(chosen);
+            settings.change(now -> now.with(LANGUAGE, chosen.code()));
+        });
+        return box;
     }
 
     private static JTextArea area() {
@@ -103,6 +129,7 @@ final class ChoicePane extends TallPanel {
                 actions.leaveOut(List.of(ReportExclusion.of(zone)));
             }
         });
+        box.setToolTipText(box.getText());
         zones.put(zone, box);
         add(box, "h 24!");
     }

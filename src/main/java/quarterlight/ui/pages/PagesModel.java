@@ -4,6 +4,7 @@ import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import quarterlight.language.Language;
 import quarterlight.page.PagesChoice;
 import quarterlight.page.check.PageCheck;
 import quarterlight.page.print.Paper;
@@ -109,6 +110,10 @@ final class PagesModel {
 
     void paper(Paper paper) {
         set(state.asked(state.choice().with(paper)));
+    }
+
+    void language(Language language) {
+        set(state.asked(state.choice().said(language)));
     }
 
     /** @param unit of all pages; empty for the one in which most was measured */

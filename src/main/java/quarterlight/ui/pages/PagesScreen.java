@@ -77,7 +77,7 @@ public final class PagesScreen implements StationScreen {
         TallPanel right = new TallPanel(new MigLayout("insets 0, wrap 1, gap 0, fillx", "[grow,fill,0::]"));
         ranking = new RankingPane(parts, visit, actions);
         right.add(ranking);
-        right.add(new ChoicePane(parts, visit, actions));
+        right.add(new ChoicePane(parts, visit, model, actions));
         JScrollPane choices = new JScrollPane(right);
         choices.setBorder(new Hairline(Hairline.Side.LEFT));
         choices.getVerticalScrollBar().setUnitIncrement(16);

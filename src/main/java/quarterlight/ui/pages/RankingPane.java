@@ -91,7 +91,7 @@ final class RankingPane extends TallPanel {
         whole.setWrapStyleWord(true);
         whole.setName("matter-whole");
         for (Severity one : Severity.values()) {
-            severity.addItem(one.word());
+            severity.addItem(one.said());
         }
         severity.setName("matter-severity");
         Look.named(severity, texts.get("pages.rank.severity"));
@@ -177,8 +177,8 @@ final class RankingPane extends TallPanel {
 
     private String severity(Matter matter) {
         return matter.isOverridden()
-                ? texts.get("pages.rank.own", matter.severity().word())
-                : matter.severity().word();
+                ? texts.get("pages.rank.own", matter.severity().said())
+                : matter.severity().said();
     }
 
     @Override

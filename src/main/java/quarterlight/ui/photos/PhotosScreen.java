@@ -26,6 +26,7 @@ import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.look.ShareSplit;
+import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.kit.visit.Doubt;
@@ -52,6 +53,7 @@ import quarterlight.visit.pin.Pin;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.pin.ViewPoint;
+import quarterlight.visit.row.RecordKind;
 
 /** The Photos station: the contact sheet, the photo in hand from near, and where it is pinned. Event thread only. */
 public final class PhotosScreen implements StationScreen {
@@ -83,6 +85,7 @@ public final class PhotosScreen implements StationScreen {
     private final ShareSplit split;
     private final KeyEventPostProcessor typing = this::typed;
     private Optional<Asked> asked = Optional.empty();
+    private boolean wasEmpty;
     private boolean open;
 
     /** What the last suggestions were asked for; pins that are being stored do not count. */
@@ -207,7 +210,13 @@ public final class PhotosScreen implements StationScreen {
 
     private void listChanged() {
         boolean none = model.all().size() == 0;
+        boolean isFilled = wasEmpty && !none && sheets.isShowing();
+        wasEmpty = none;
         cards.show(sheets, none ? "empty" : model.shown().size() == 0 ? "none" : "photos");
+        if (isFilled) {
+            // the keyboard was at the button that took the photos in, or nowhere
+            sheet.requestFocusInWindow();
+        }
         hints.request(visit.visit().photos(), visit.times());
         ask();
     }
@@ -338,6 +347,13 @@ public final class PhotosScreen implements StationScreen {
     @Override
     public void pinMoved(RecordId pin, ZoneId zone, ViewPoint point) {
         work.move(pin, zone, point);
+    }
+
+    @Override
+    public void reveal(ChangedRows changed) {
+        if (changed.isOf(RecordKind.PINS)) {
+            pinTable.choose(changed.rows());
+        }
     }
 
     @Override

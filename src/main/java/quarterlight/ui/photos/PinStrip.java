@@ -5,6 +5,8 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
 import javax.swing.JPanel;
+import javax.swing.JViewport;
+import javax.swing.SwingUtilities;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
 
@@ -42,7 +44,7 @@ final class PinStrip extends JPanel {
         public Dimension preferredLayoutSize(Container parent) {
             int first = parent.getComponent(0).getPreferredSize().height;
             int second = parent.getComponent(1).getPreferredSize().height;
-            boolean beside = parent.getWidth() >= Look.px(ROOM);
+            boolean beside = seen(parent) >= Look.px(ROOM);
             return new Dimension(300, 1 + (beside ? Math.max(first, second) : first + Look.px(STACKED_TABLE)));
         }
 
@@ -51,9 +53,17 @@ final class PinStrip extends JPanel {
             return new Dimension(200, preferredLayoutSize(parent).height);
         }
 
+        /** No wider than what is seen at once where the station scrolls sideways, as it does with large text. */
+        private static int seen(Container parent) {
+            Container port = SwingUtilities.getAncestorOfClass(JViewport.class, parent);
+            return port == null || port.getWidth() == 0
+                    ? parent.getWidth()
+                    : Math.min(parent.getWidth(), port.getWidth());
+        }
+
         @Override
         public void layoutContainer(Container parent) {
-            int width = parent.getWidth();
+            int width = seen(parent);
             int height = parent.getHeight() - 1;
             if (width >= Look.px(ROOM)) {
                 int half = width / 2;

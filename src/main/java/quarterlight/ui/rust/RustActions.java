@@ -69,7 +69,7 @@ final class RustActions {
         for (TraceKind kind : TraceKind.values()) {
             digit++;
             Command command = add("trace.kind.is", () -> model.kind(kind)).key("typed " + digit);
-            command.rename(parts.texts().get("trace.kind.is", kind.word()));
+            command.rename(parts.texts().get("trace.kind.is", kind.said()));
             if (digit == 1) {
                 command.begins();
             }
@@ -210,7 +210,7 @@ final class RustActions {
                             .get(
                                     "trace.film",
                                     photo.file().name(),
-                                    photo.file().kind().word()));
+                                    photo.file().kind().said()));
             return;
         }
         Optional<PhotoScale> scale = PhotoShapes.scale(visit.visit(), photo.id());

@@ -19,7 +19,7 @@ final class RustColumns {
 
     static List<FactTable.Column<ZoneRust>> of(Texts texts) {
         return List.of(
-                column(texts.get("rust.zone"), 132, zone -> zone.zone().label()),
+                column(texts.get("rust.zone"), 124, zone -> zone.zone().label()),
                 column(texts.get("rust.area"), 70, zone -> zone.rust()
                                 .map(area -> Format.withUnit(area.mm2() / 100, 1, "cm\u00b2"))
                                 .orElse(DASH))
@@ -40,8 +40,8 @@ final class RustColumns {
                                         : DASH)
                         .numbers()
                         .weighed(zone -> zone.holes().orElse(0) > 0 ? Weight.CAUTION : Weight.PLAIN),
-                column(texts.get("rust.need"), 92, zone -> zone.need()
-                                .map(Worded::word)
+                column(texts.get("rust.need"), 120, zone -> zone.need()
+                                .map(Worded::said)
                                 .orElse(DASH))
                         .weighed(zone -> zone.need().map(RustColumns::weight).orElse(Weight.QUIET)));
     }

@@ -44,7 +44,7 @@ final class ScalePane extends JPanel {
         things.forEach(one -> thing.addItem(one.name()));
         thing.setMaximumRowCount(24);
         thing.setName("trace-thing");
-        thing.setPrototypeDisplayValue("bank or identity card");
+        thing.setPrototypeDisplayValue(texts.get("trace.scale.widest"));
         Look.named(thing, texts.get("trace.scale.thing"));
         Look.named(width, texts.get("trace.scale.width"));
         Look.named(height, texts.get("trace.scale.height"));

@@ -82,7 +82,7 @@ final class SharePane extends TallPanel {
         nothing.setEnabled(share.isBrushed());
         outlines.setEnabled(known && !answer.get().found().isEmpty());
         figure.setText(words(answer));
-        traps.setText(texts.get("share.why") + "\n" + String.join("\n", RustColor.TRAPS));
+        traps.setText(texts.get("share.why") + "\n" + String.join("\n", RustColor.traps()));
         rendering = false;
     }
 

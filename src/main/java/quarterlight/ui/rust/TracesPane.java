@@ -46,7 +46,7 @@ final class TracesPane extends JPanel {
                         column(
                                         "trace.kind",
                                         70,
-                                        row -> row.trace().value().kind().word())
+                                        row -> row.trace().value().kind().said())
                                 .weighed(row -> switch (row.trace().value().kind()) {
                                     case HOLE, ROT, CRACK -> Weight.CAUTION;
                                     case SURFACE, SCALE, PITTING, DAMAGE -> Weight.PLAIN;

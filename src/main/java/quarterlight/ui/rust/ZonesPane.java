@@ -133,8 +133,8 @@ final class ZonesPane extends JPanel {
         }
         ZoneRust rust = zone.get();
         need.setText(rust.need()
-                .map(known -> texts.get("rust.needs", known.word()))
-                .or(() -> rust.needByEye().map(seen -> texts.get("rust.needs.by-eye", seen.word())))
+                .map(known -> texts.get("rust.needs", known.said()))
+                .or(() -> rust.needByEye().map(seen -> texts.get("rust.needs.by-eye", seen.said())))
                 .orElse(texts.get("rust.not-looked")));
         boolean grave = rust.need().or(rust::needByEye).equals(Optional.of(RepairNeed.STRUCTURAL));
         need.putClientProperty(
@@ -165,7 +165,7 @@ final class ZonesPane extends JPanel {
             lines.add(texts.get("rust.rule"));
         }
         if (rust.ri().isPresent()) {
-            lines.add(texts.get("rust.ri", rust.ri().getAsInt(), RiDegree.RULE));
+            lines.add(texts.get("rust.ri", rust.ri().getAsInt(), RiDegree.rule()));
         }
         return lines;
     }

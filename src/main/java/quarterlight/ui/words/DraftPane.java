@@ -142,7 +142,7 @@ final class DraftPane extends JPanel {
 
     private String said(Draft draft) {
         String said = DraftTable.value(draft);
-        return said.isEmpty() ? draft.what().word() : draft.what().word() + ": " + said;
+        return said.isEmpty() ? draft.what().said() : draft.what().said() + ": " + said;
     }
 
     private String reasons(DraftRow row) {

@@ -47,7 +47,7 @@ final class DraftTable {
                 texts.get("words.drafts"),
                 List.of(
                         column("time", 56, row -> SpokenQuote.clock(row.read().atSeconds())),
-                        column("what", 78, row -> row.written().what().word()),
+                        column("what", 78, row -> row.written().what().said()),
                         column("zone", 150, row -> zones(row.written())),
                         column("value", 140, row -> value(row.written())),
                         column("p", 64, this::state),

@@ -79,8 +79,8 @@ record Question(
                         texts.get("words.question.never"),
                         one.group()
                                 .map(group -> one.wholeGroup()
-                                        ? texts.get("words.question.group", group.word())
-                                        : group.word())
+                                        ? texts.get("words.question.group", group.said())
+                                        : group.said())
                                 .orElse(""),
                         one.zones(),
                         "",

@@ -13,7 +13,6 @@ import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.spoken.VisitWalk;
@@ -22,7 +21,6 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
-import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.ui.kit.play.FilmFace;
 import quarterlight.ui.kit.play.Player;
@@ -33,7 +31,6 @@ import quarterlight.ui.kit.play.SoundDevice;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
-import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.pin.ViewPoint;
 import quarterlight.words.Utterance;
@@ -62,7 +59,7 @@ public final class WordsScreen implements StationScreen {
     private final JPanel side = new JPanel(cards);
     private final JPanel film =
             new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[grow,fill]"));
-    private final JTextArea absent = Prose.area();
+    private final NoWords none;
     private final JLabel count = new JLabel(" ");
     private final JLabel recording = new JLabel(" ");
     private final JCheckBox hearEach;
@@ -71,12 +68,18 @@ public final class WordsScreen implements StationScreen {
     private Optional<String> heard = Optional.empty();
     private boolean front;
 
-    public WordsScreen(UiContext parts, OpenVisit visit) {
-        this(parts, visit, SoundDevice.ofPlatform(), Optional.empty());
+    /** @param takeIn takes words and recordings into the visit */
+    public WordsScreen(UiContext parts, OpenVisit visit, Command takeIn) {
+        this(parts, visit, takeIn, SoundDevice.ofPlatform(), Optional.empty());
     }
 
     /** @param ask asks for the model of a recognizer, in place of a file dialog */
-    WordsScreen(UiContext parts, OpenVisit visit, SoundDevice device, Optional<UnaryOperator<Optional<Path>>> ask) {
+    WordsScreen(
+            UiContext parts,
+            OpenVisit visit,
+            Command takeIn,
+            SoundDevice device,
+            Optional<UnaryOperator<Optional<Path>>> ask) {
         this.visit = visit;
         this.texts = parts.texts();
         this.model = new WordsModel(parts.catalog());
@@ -92,8 +95,9 @@ public final class WordsScreen implements StationScreen {
         this.hearEach = new JCheckBox(texts.get("words.hear-each"), true);
         this.questions = new Questions(parts, visit, this::ask, this::hear, this::render);
         this.reading = new WalkReading(parts, visit.folder(), (walk, of) -> arrived(walk), parts.problems()::failed);
+        this.none = new NoWords(texts, takeIn, fromSound.button("words-recognize"));
         side.add(laidOut(), "walk");
-        side.add(empty(), "empty");
+        side.add(none, "empty");
         table.keys(
                 actions::keep, actions::drop, pane::change, this::hear, player::toggle, typed -> typed((char) typed));
         model.onChange(this::render);
@@ -173,15 +177,6 @@ public final class WordsScreen implements StationScreen {
         return button;
     }
 
-    private JComponent empty() {
-        JPanel panel = new JPanel(new MigLayout("wrap 1, insets 24, ay center", "[grow, fill]"));
-        absent.setName("words-absent");
-        absent.setFocusable(false);
-        panel.add(absent, "wmin 0");
-        panel.add(fromSound.button("words-recognize"), "growx 0");
-        return panel;
-    }
-
     /** The words are read; the list takes the keyboard, which it could not while it was not there. */
     private void arrived(WalkReading.Walk walk) {
         boolean first = model.walk().isEmpty();
@@ -200,21 +195,13 @@ public final class WordsScreen implements StationScreen {
         }
     }
 
+    private boolean has() {
+        return model.walk().filter(walk -> !walk.walk().parts().isEmpty()).isPresent();
+    }
+
     private void render() {
-        boolean has =
-                model.walk().filter(walk -> !walk.walk().parts().isEmpty()).isPresent();
-        boolean words =
-                visit.visit().photos().stream().anyMatch(photo -> photo.file().kind() == MediaKind.WORDS);
-        absent.setText(
-                words && model.walk().isEmpty()
-                        ? texts.get("words.reading")
-                        : model.walk()
-                                .map(WalkReading.Walk::walk)
-                                .map(VisitWalk::remarks)
-                                .filter(remarks -> !remarks.isEmpty())
-                                .map(remarks -> texts.get("words.empty") + "\n\n" + String.join("\n", remarks))
-                                .orElse(texts.get("words.empty")));
-        cards.show(side, has ? "walk" : "empty");
+        none.render(visit, model.walk().map(WalkReading.Walk::walk));
+        cards.show(side, has() ? "walk" : "empty");
         table.render();
         int several = table.allChosen().size();
         pane.render(visit.isEditable(), several);
@@ -341,7 +328,8 @@ public final class WordsScreen implements StationScreen {
 
     @Override
     public JComponent first() {
-        return questions.isShown() ? questions.table() : table.table();
+        JComponent list = questions.isShown() ? questions.table() : table.table();
+        return has() ? list : none.button().<JComponent>map(button -> button).orElse(list);
     }
 
     @Override
@@ -388,6 +376,7 @@ public final class WordsScreen implements StationScreen {
 
     @Override
     public Optional<String> hint() {
-        return Optional.of(texts.get(questions.isShown() ? "words.questions.hint" : "words.hint"));
+        String keys = questions.isShown() ? "words.questions.hint" : "words.hint";
+        return has() ? Optional.of(texts.get(keys)) : Optional.empty();
     }
 }

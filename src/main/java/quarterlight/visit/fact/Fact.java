@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import quarterlight.units.Worded;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.row.CellRefused;
 import quarterlight.visit.row.CellSink;
@@ -106,6 +107,17 @@ public record Fact<V>(
             words.add(0, "");
         }
         return List.copyOf(words);
+    }
+
+    /** A word to choose from as it is said in the language in hand. */
+    public String said(String word) {
+        try {
+            return form.read(key(), word)
+                    .map(value -> value instanceof Worded worded ? worded.said() : word)
+                    .orElse(word);
+        } catch (CellRefused e) {
+            return word;
+        }
     }
 
     /** The fact as setting it takes it; empty if it is not known. */

@@ -1,5 +1,7 @@
 package quarterlight.visit.fact;
 
+import static quarterlight.language.Sentences.say;
+
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -12,6 +14,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import quarterlight.car.PartialDate;
 import quarterlight.car.WrittenDate;
+import quarterlight.language.Sentences;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
@@ -31,7 +34,7 @@ import quarterlight.visit.row.CellRefused;
 public record FactForm<V>(
         Parse<V> parse, boolean blank, Function<V, String> print, List<String> words, String unit, String none) {
     private static final Pattern MM = Pattern.compile("(\\d{1,6})(?: ?mm)?");
-    private static final Pattern THICKNESS = Pattern.compile("(\\d{1,6}(?:\\.\\d{1,6})?)(?: ?(um|mil))?");
+    private static final Pattern THICKNESS = Pattern.compile("(\\d{1,6}(?:[.,]\\d{1,6})?)(?: ?(um|\u00b5m|mil))?");
     private static final int FIRST_YEAR = 1880;
     private static final int LAST_YEAR = 2100;
     private static final int FIRST_VISIT_YEAR = 1970;
@@ -61,7 +64,12 @@ public record FactForm<V>(
 
     /** The value, if it was found; else a sentence with what to give instead. */
     private static <V> V found(String key, String text, Optional<V> value, String wanted) throws CellRefused {
-        return value.orElseThrow(() -> new CellRefused(key, key + " cannot be \"" + text + "\". Give " + wanted + "."));
+        return value.orElseThrow(() -> new CellRefused(key, say("refused.fact", named(key), text, wanted)));
+    }
+
+    /** What a fact is called to people; the key that they type in English, for the command line. */
+    private static String named(String key) {
+        return Sentences.sayOr("undo.fact." + key, key);
     }
 
     static FactForm<String> text() {
@@ -77,7 +85,7 @@ public record FactForm<V>(
         return new FactForm<>(
                 (key, text) -> {
                     if (text.isBlank()) {
-                        throw new CellRefused(key, key + " cannot be empty. Give a name.");
+                        throw new CellRefused(key, say("refused.fact.empty", named(key)));
                     }
                     return text.strip();
                 },
@@ -90,7 +98,8 @@ public record FactForm<V>(
 
     static <E extends Enum<E> & Worded> FactForm<E> word(Class<E> type) {
         return new FactForm<>(
-                (key, text) -> found(key, text, Worded.find(type, text), "one of " + Worded.words(type)),
+                (key, text) ->
+                        found(key, text, Worded.find(type, text), say("refused.fact.one-of", Worded.words(type))),
                 true,
                 value -> value.word(),
                 Worded.list(type),
@@ -106,7 +115,7 @@ public record FactForm<V>(
                             key,
                             text,
                             Optional.of(word.equals("yes")).filter(yes -> yes || word.equals("no")),
-                            "yes or no");
+                            say("refused.fact.yes-no"));
                 },
                 yes -> yes ? "yes" : "no");
     }
@@ -120,7 +129,7 @@ public record FactForm<V>(
                                 .filter(digits -> digits.matches("\\d{4}"))
                                 .map(Integer::valueOf)
                                 .filter(year -> year >= FIRST_YEAR && year <= LAST_YEAR),
-                        "a year of 4 digits from " + FIRST_YEAR + " to " + LAST_YEAR),
+                        say("refused.fact.year", FIRST_YEAR, LAST_YEAR)),
                 year -> Integer.toString(year));
     }
 
@@ -132,8 +141,7 @@ public record FactForm<V>(
                         WrittenDate.parse(text)
                                 .filter(d -> d.first().getYear() >= FIRST_YEAR
                                         && d.last().getYear() <= LAST_YEAR),
-                        "a real day, month or year as YYYY-MM-DD, YYYY-MM or YYYY, from " + FIRST_YEAR + " to "
-                                + LAST_YEAR),
+                        say("refused.fact.date", FIRST_YEAR, LAST_YEAR)),
                 PartialDate::text);
     }
 
@@ -146,18 +154,12 @@ public record FactForm<V>(
                                 .filter(d -> d.first().equals(d.last()))
                                 .map(PartialDate::first)
                                 .filter(d -> d.getYear() >= FIRST_VISIT_YEAR && d.getYear() <= LAST_YEAR),
-                        "a real day as YYYY-MM-DD, from " + FIRST_VISIT_YEAR + " to " + LAST_YEAR),
+                        say("refused.fact.day", FIRST_VISIT_YEAR, LAST_YEAR)),
                 LocalDate::toString);
     }
 
     static FactForm<ZoneId> timezone() {
-        return of(
-                        (key, text) -> found(
-                                key,
-                                text,
-                                zone(text),
-                                "the name of a time zone such as America/Denver, or an" + " offset such as -07:00"),
-                        ZoneId::getId)
+        return of((key, text) -> found(key, text, zone(text), say("refused.fact.zone")), ZoneId::getId)
                 .needed();
     }
 
@@ -179,7 +181,7 @@ public record FactForm<V>(
                                 .filter(Matcher::matches)
                                 .map(m -> Integer.valueOf(m.group(1)))
                                 .filter(mm -> mm >= min && mm <= max),
-                        "whole millimeters from " + min + " to " + max),
+                        say("refused.fact.mm", min, max)),
                 mm -> Integer.toString(mm));
     }
 
@@ -194,8 +196,7 @@ public record FactForm<V>(
                                 .map(FactForm::um)
                                 .filter(um -> um > 0 && um <= MAX_GAUGE_RANGE_UM)
                                 .map(Thickness::new),
-                        "a number of um above 0 up to " + (int) MAX_GAUGE_RANGE_UM
-                                + ", or a number with its unit such as 80 mil"),
+                        say("refused.fact.thickness", (int) MAX_GAUGE_RANGE_UM)),
                 true,
                 thickness -> plain(thickness.um()),
                 List.of(),
@@ -204,7 +205,7 @@ public record FactForm<V>(
     }
 
     private static double um(Matcher m) {
-        double typed = new BigDecimal(m.group(1)).doubleValue();
+        double typed = new BigDecimal(m.group(1).replace(',', '.')).doubleValue();
         return "mil".equals(m.group(2)) ? ThicknessUnit.MIL.toUm(typed) : typed;
     }
 

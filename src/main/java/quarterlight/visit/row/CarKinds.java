@@ -1,5 +1,6 @@
 package quarterlight.visit.row;
 
+import static quarterlight.language.Sentences.say;
 import static quarterlight.visit.row.Field.optional;
 import static quarterlight.visit.row.Field.required;
 
@@ -48,8 +49,10 @@ final class CarKinds {
                                 in.get(speaksFor),
                                 in.get(photo),
                                 in.get(note)))
-                .named((row, words) -> "sign " + row.kind().word().replace('-', ' ')
-                        + (row.seen() ? ", seen on " : ", not seen on ") + words.zone(row.zone()));
+                .named((row, words) -> say(
+                        row.seen() ? "undo.row.sign.seen" : "undo.row.sign.not-seen",
+                        row.kind().said().replace('-', ' '),
+                        words.zone(row.zone())));
     }
 
     static RecordKind<Mark> marks() {
@@ -83,7 +86,7 @@ final class CarKinds {
                                 in.get(note),
                                 in.get(lead),
                                 in.get(origin)))
-                .named((mark, words) -> "mark " + mark.text() + " of " + mark.part());
+                .named((mark, words) -> say("undo.row.mark", mark.text(), mark.part()));
     }
 
     static RecordKind<Trial> trials() {
@@ -113,11 +116,13 @@ final class CarKinds {
                                     in.get(confidential).orElse(false));
                         })
                 .checked(CarKinds::requireValue)
-                .named((trial, words) -> "trial " + trial.item() + ": "
-                        + trial.value()
+                .named((trial, words) -> say(
+                        "undo.row.trial",
+                        trial.item(),
+                        trial.value()
                                 .map(value -> value.toPlainString()
                                         + trial.unit().map(" "::concat).orElse(""))
-                                .orElse(trial.result().word()));
+                                .orElse(trial.result().said())));
     }
 
     private static void requireValue(Trial trial) throws CellRefused {
@@ -155,6 +160,6 @@ final class CarKinds {
                                 "to", row.to() + " lies before from, " + row.from() + "; swap the two dates");
                     }
                 })
-                .named((row, words) -> "feature " + row.feature());
+                .named((row, words) -> say("undo.row.feature", row.feature()));
     }
 }

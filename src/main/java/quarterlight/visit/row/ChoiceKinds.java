@@ -1,5 +1,6 @@
 package quarterlight.visit.row;
 
+import static quarterlight.language.Sentences.say;
 import static quarterlight.visit.row.Field.optional;
 import static quarterlight.visit.row.Field.required;
 
@@ -30,8 +31,7 @@ final class ChoiceKinds {
                         VisitRecord::coverage,
                         List.of(evidence, want, zone),
                         in -> new CoverageOverride(in.get(zone), in.need(evidence), in.need(want)))
-                .called("coverage override", "coverage overrides")
-                .named((wish, words) -> "wish for " + wish.want() + " " + wish.evidence() + words.on(wish.zone()));
+                .named((wish, words) -> say("undo.row.coverage", wish.want(), wish.evidence(), words.on(wish.zone())));
     }
 
     static RecordKind<ReportExclusion> leftOut() {
@@ -44,14 +44,13 @@ final class ChoiceKinds {
                         VisitRecord::leftOut,
                         List.of(zone, photo),
                         in -> leftOut(in.get(zone), in.get(photo)))
-                .called("thing left out", "things left out")
                 .named(new UndoNames<>(
                         (row, words) -> row.photo()
                                 .map(words::photo)
                                 .orElseGet(() -> words.zone(row.zone().orElseThrow())),
-                        "leave out %s",
-                        "leave out %s",
-                        "take %s back into the report"));
+                        "undo.left-out",
+                        "undo.left-out",
+                        "undo.left-out.back"));
     }
 
     static RecordKind<BuyerRelease> released() {
@@ -63,12 +62,8 @@ final class ChoiceKinds {
                         VisitRecord::released,
                         List.of(photo),
                         in -> new BuyerRelease(in.need(photo)))
-                .called("paper or memo released", "papers and memos released")
                 .named(new UndoNames<>(
-                        (row, words) -> words.photo(row.photo()),
-                        "release %s to the buyer",
-                        "release %s to the buyer",
-                        "hold %s back from the buyer"));
+                        (row, words) -> words.photo(row.photo()), "undo.release", "undo.release", "undo.release.back"));
     }
 
     static RecordKind<MatterDecision> decisions() {
@@ -83,13 +78,12 @@ final class ChoiceKinds {
                         VisitRecord::decisions,
                         List.of(matter, severity, reason, ruled),
                         in -> new MatterDecision(in.need(matter), in.need(severity), in.need(reason), in.need(ruled)))
-                .called("severity set", "severities set")
                 .named(new UndoNames<>(
                         // which matter it is only those who work it out can say
-                        (row, words) -> "severity " + row.severity().word() + ": " + UndoNames.quoted(row.reason()),
-                        "set %s",
-                        "set %s",
-                        "take back %s"));
+                        (row, words) -> say("undo.row.severity", row.severity().said(), UndoNames.quoted(row.reason())),
+                        "undo.set",
+                        "undo.set",
+                        "undo.take-back"));
     }
 
     static RecordKind<DroppedDraft> dropped() {
@@ -113,9 +107,8 @@ final class ChoiceKinds {
                                 in.need(said),
                                 in.need(text),
                                 in.get(instead)))
-                .called("draft dropped", "drafts dropped")
                 .named(new UndoNames<>(
-                        (row, words) -> UndoNames.quoted(row.text()), "drop %s", "drop %s", "offer %s again"));
+                        (row, words) -> UndoNames.quoted(row.text()), "undo.drop", "undo.drop", "undo.drop.back"));
     }
 
     private static ReportExclusion leftOut(Optional<ZoneId> zone, Optional<PhotoId> photo) throws CellRefused {

@@ -1,5 +1,6 @@
 package quarterlight.visit.row;
 
+import static quarterlight.language.Sentences.say;
 import static quarterlight.visit.row.Field.optional;
 import static quarterlight.visit.row.Field.required;
 
@@ -47,7 +48,7 @@ final class GaugeKinds {
                                 in.get(exclude),
                                 in.get(note),
                                 in.get(confidential).orElse(false)))
-                .named((reading, words) -> "reading " + shown(reading.value()) + " on " + words.zone(reading.zone()));
+                .named((reading, words) -> say("undo.row.reading", shown(reading.value()), words.zone(reading.zone())));
     }
 
     /** As typed, with its unit. */
@@ -57,7 +58,7 @@ final class GaugeKinds {
         } else if (value instanceof GaugeValue.Range range) {
             return range.typed() + " " + range.unit().word();
         }
-        return value instanceof GaugeValue.NoMetal ? "with no metal" : "beyond the gauge's range";
+        return say(value instanceof GaugeValue.NoMetal ? "undo.reading.no-metal" : "undo.reading.over");
     }
 
     static RecordKind<GaugeCheck> checks() {
@@ -93,10 +94,13 @@ final class GaugeKinds {
                                     unboxed(in.get(um)),
                                     in.get(note));
                         })
-                .called("gauge check", "gauge checks")
-                .named((check, words) -> "gauge check " + check.when().word() + ", "
-                        + (check.on() == GaugeSurface.BARE ? "bare metal" : "shim of " + shown(check.nominal()))
-                        + " shown as " + shown(check.shown()));
+                .named((check, words) -> say(
+                        "undo.row.check",
+                        check.when().said(),
+                        check.on() == GaugeSurface.BARE
+                                ? say("undo.check.bare")
+                                : say("undo.check.shim", shown(check.nominal())),
+                        shown(check.shown())));
     }
 
     static Optional<Double> boxed(OptionalDouble value) {

@@ -1,5 +1,6 @@
 package quarterlight.visit.row;
 
+import static quarterlight.language.Sentences.say;
 import static quarterlight.visit.row.Field.optional;
 import static quarterlight.visit.row.Field.required;
 
@@ -46,7 +47,7 @@ final class PhotoKinds {
                                 in.get(shows),
                                 in.get(caption),
                                 in.get(mark)))
-                .named((pin, words) -> "pin " + words.photo(pin.photo()) + " to " + words.zone(pin.zone()));
+                .named((pin, words) -> say("undo.row.pin", words.photo(pin.photo()), words.zone(pin.zone())));
     }
 
     static RecordKind<Trace> traces() {
@@ -73,7 +74,7 @@ final class PhotoKinds {
                                 in.need(zone),
                                 in.get(patch),
                                 in.get(note)))
-                .named((trace, words) -> "trace of " + trace.kind().word() + " on " + words.photo(trace.photo()));
+                .named((trace, words) -> say("undo.row.trace", trace.kind().said(), words.photo(trace.photo())));
     }
 
     static RecordKind<PhotoNote> notes() {
@@ -104,8 +105,7 @@ final class PhotoKinds {
                                     drawn == NoteShape.TEXT ? Optional.of(in.need(text)) : in.get(text),
                                     as(drawn, in.get(scale)));
                         })
-                .called("note", "notes")
-                .named((note, words) -> note.shape().word() + " on " + words.photo(note.photo()));
+                .named((note, words) -> say("undo.row.note", note.shape().said(), words.photo(note.photo())));
     }
 
     private static List<PixelPoint> as(NoteShape shape, List<PixelPoint> points) throws CellRefused {
@@ -141,7 +141,6 @@ final class PhotoKinds {
                         VisitRecord::hidden,
                         List.of(photo, outline, why),
                         in -> new HiddenRegion(in.need(photo), in.need(outline), in.get(why)))
-                .called("hidden region", "hidden regions")
-                .named((region, words) -> "hidden region on " + words.photo(region.photo()));
+                .named((region, words) -> say("undo.row.hidden", words.photo(region.photo())));
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.visit.row;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -55,8 +57,6 @@ public final class RecordKind<T> {
     public static final RecordKind<DroppedDraft> DROPPED = ChoiceKinds.dropped();
 
     private final String word;
-    private final String one;
-    private final String many;
     private final String table;
     private final Function<VisitRecord, List<Recorded<T>>> rows;
     private final List<Field<T, ?>> fields;
@@ -78,8 +78,6 @@ public final class RecordKind<T> {
 
     private RecordKind(
             String word,
-            String one,
-            String many,
             String table,
             Function<VisitRecord, List<Recorded<T>>> rows,
             List<Field<T, ?>> fields,
@@ -87,8 +85,6 @@ public final class RecordKind<T> {
             UndoNames<T> names,
             Check<T> check) {
         this.word = word;
-        this.one = one;
-        this.many = many;
         this.table = table;
         this.rows = rows;
         this.fields = List.copyOf(fields);
@@ -101,7 +97,7 @@ public final class RecordKind<T> {
      * A kind.
      *
      * @param word what commands call it; the plural
-     * @param table its table in the database, also what one row is called unless {@link #called} says otherwise
+     * @param table its table in the database
      */
     static <T> RecordKind<T> of(
             String word,
@@ -109,13 +105,7 @@ public final class RecordKind<T> {
             Function<VisitRecord, List<Recorded<T>>> rows,
             List<Field<T, ?>> fields,
             Make<T> make) {
-        return new RecordKind<>(word, table, word, table, rows, fields, make, UndoNames.plain("1 " + table), row -> {});
-    }
-
-    /** The same kind with other words for one and for several rows. */
-    RecordKind<T> called(String oneRow, String severalRows) {
-        return new RecordKind<>(
-                word, oneRow, severalRows, table, rows, fields, make, UndoNames.plain("1 " + oneRow), check);
+        return new RecordKind<>(word, table, rows, fields, make, UndoNames.plain(word), row -> {});
     }
 
     /** The same kind with a name for each row in the labels of undo. */
@@ -124,12 +114,12 @@ public final class RecordKind<T> {
     }
 
     RecordKind<T> named(UndoNames<T> other) {
-        return new RecordKind<>(word, one, many, table, rows, fields, make, other, check);
+        return new RecordKind<>(word, table, rows, fields, make, other, check);
     }
 
     /** The same kind with a rule for rows that are entered. */
     RecordKind<T> checked(Check<T> rule) {
-        return new RecordKind<>(word, one, many, table, rows, fields, make, names, rule);
+        return new RecordKind<>(word, table, rows, fields, make, names, rule);
     }
 
     /** Every kind, in the order of the documentation. */
@@ -172,12 +162,12 @@ public final class RecordKind<T> {
 
     /** What one is called: {@code gauge check}. */
     public String one() {
-        return one;
+        return say("kind.one." + word);
     }
 
     /** A count in words: {@code 1 gauge check}, {@code 42 readings}. */
     public String count(int n) {
-        return Numerals.count(n, one, many);
+        return Numerals.count(n, one(), say("kind.many." + word));
     }
 
     /** Its table in the database. */

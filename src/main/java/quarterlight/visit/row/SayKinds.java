@@ -1,5 +1,6 @@
 package quarterlight.visit.row;
 
+import static quarterlight.language.Sentences.say;
 import static quarterlight.visit.row.Field.optional;
 import static quarterlight.visit.row.Field.required;
 
@@ -100,9 +101,10 @@ final class SayKinds {
                                             in.get(confidential).orElse(false),
                                             in.get(withdraws)));
                         })
-                .named((row, words) -> "statement "
-                        + (row.text().isBlank() ? row.what().words() : UndoNames.quoted(row.text())) + " on "
-                        + words.zone(row.zone()));
+                .named((row, words) -> say(
+                        "undo.row.statement",
+                        row.text().isBlank() ? row.what().words() : UndoNames.quoted(row.text()),
+                        words.zone(row.zone())));
     }
 
     private static <V> Field<Statement, V> detail(
@@ -139,7 +141,7 @@ final class SayKinds {
                                 in.get(photo),
                                 in.get(judged),
                                 in.get(confidential).orElse(false)))
-                .named((claim, words) -> "claim " + UndoNames.quoted(claim.text()));
+                .named((claim, words) -> say("undo.row.claim", UndoNames.quoted(claim.text())));
     }
 
     static RecordKind<OdometerFigure> odometer() {
@@ -165,9 +167,10 @@ final class SayKinds {
                                 in.get(date),
                                 in.get(wentRound).orElse(false),
                                 in.get(note)))
-                .called("figure of the odometer", "figures of the odometer")
-                .named((row, words) -> "odometer figure " + row.figure().toPlainString() + " "
-                        + row.unit().word());
+                .named((row, words) -> say(
+                        "undo.row.odometer",
+                        row.figure().toPlainString(),
+                        row.unit().said()));
     }
 
     private static BigDecimal notNegative(BigDecimal figure) throws CellRefused {

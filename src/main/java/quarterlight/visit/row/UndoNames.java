@@ -1,5 +1,7 @@
 package quarterlight.visit.row;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -11,9 +13,9 @@ import quarterlight.visit.photo.PhotoId;
  * What undo calls an edit of rows: {@code add pin DSC_0231 to front door, left}, {@code remove pin DSC_0231 to hood and 3 more}.
  *
  * @param name the row in words
- * @param added the label of adding it, with {@code %s} for its name
- * @param changed the label of changing it
- * @param removed the label of removing it
+ * @param added the key of the label of adding it, which takes its name
+ * @param changed the key of the label of changing it
+ * @param removed the key of the label of removing it
  */
 public record UndoNames<T>(BiFunction<T, UndoNames.Words, String> name, String added, String changed, String removed) {
     /** More of a sentence than this is cut. */
@@ -27,7 +29,7 @@ public record UndoNames<T>(BiFunction<T, UndoNames.Words, String> name, String a
 
         /** {@code  on hood}, or nothing. */
         default String on(Optional<ZoneId> zone) {
-            return zone.map(on -> " on " + zone(on)).orElse("");
+            return zone.map(on -> say("undo.on", zone(on))).orElse("");
         }
     }
 
@@ -39,35 +41,36 @@ public record UndoNames<T>(BiFunction<T, UndoNames.Words, String> name, String a
     }
 
     static <T> UndoNames<T> of(BiFunction<T, UndoNames.Words, String> name) {
-        return new UndoNames<>(name, "add %s", "change %s", "remove %s");
+        return new UndoNames<>(name, "undo.add", "undo.change", "undo.remove");
     }
 
-    static <T> UndoNames<T> plain(String name) {
-        return of((row, words) -> name);
+    /** By nothing but what a row of the kind is called. */
+    static <T> UndoNames<T> plain(String kind) {
+        return of((row, words) -> "1 " + say("kind.one." + kind));
     }
 
     /** A sentence in quotes, cut to what a menu has room for. */
     public static String quoted(String sentence) {
         String words = sentence.strip();
         int last = words.offsetByCodePoints(0, Math.min(MAX_QUOTED, words.codePointCount(0, words.length())));
-        return "\"" + words.substring(0, last) + (last < words.length() ? "\u2026" : "") + "\"";
+        return say("undo.quoted", words.substring(0, last) + (last < words.length() ? "\u2026" : ""));
     }
 
     /** The first of some rows by its words, and how many more there are. */
     public String named(List<T> rows, Words words) {
         String first = name.apply(rows.get(0), words);
-        return rows.size() == 1 ? first : first + " and " + (rows.size() - 1) + " more";
+        return rows.size() == 1 ? first : say("undo.more", first, rows.size() - 1);
     }
 
     public String ofAdding(List<T> rows, Words words) {
-        return String.format(added, named(rows, words));
+        return say(added, named(rows, words));
     }
 
     public String ofChanging(List<T> rows, Words words) {
-        return String.format(changed, named(rows, words));
+        return say(changed, named(rows, words));
     }
 
     public String ofRemoving(List<T> rows, Words words) {
-        return String.format(removed, named(rows, words));
+        return say(removed, named(rows, words));
     }
 }

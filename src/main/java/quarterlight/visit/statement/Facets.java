@@ -2,6 +2,9 @@ package quarterlight.visit.statement;
 
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import quarterlight.units.Worded;
 
 /** What a statement says in words of closed lists: what it is, how it is, or both. */
@@ -39,10 +42,20 @@ public record Facets(Optional<Origin> origin, Optional<Condition> condition) {
         return condition.equals(Optional.of(wanted));
     }
 
-    /** Both in words: {@code replaced, damaged}. */
+    /** Both as they are said in the language in hand: {@code replaced, damaged}. */
     public String words() {
-        return origin.map(Origin::word).orElse("")
-                + (origin.isPresent() && condition.isPresent() ? ", " : "")
-                + condition.map(Condition::word).orElse("");
+        return joined(Worded::said);
+    }
+
+    /** Both by the words of files and keys, whatever the language. */
+    public String codes() {
+        return joined(Worded::word);
+    }
+
+    private String joined(Function<Worded, String> words) {
+        return Stream.<Optional<? extends Worded>>of(origin, condition)
+                .flatMap(Optional::stream)
+                .map(words)
+                .collect(Collectors.joining(", "));
     }
 }

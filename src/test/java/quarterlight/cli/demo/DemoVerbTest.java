@@ -57,4 +57,17 @@ class DemoVerbTest {
         bench.withDemoData(DEMO_DATA).run("demo", file.toString()).complains(2, "is a file");
         assertThat(file).hasContent("mine");
     }
+
+    @Test
+    void aVisitMadeBeforeIsOnlyOpenedForTheClassesOfAStart() {
+        Bench bench = new Bench(folder);
+        String visit = folder.resolve("made").toString();
+        bench.run("new", visit, "--car", "Sorrel", "--style", "coupe", "--timezone", "UTC")
+                .done();
+        String before = bench.state(visit);
+        Path place = folder.resolve("classes.place");
+        bench.run("demo", visit, "--rehearse", place.toString()).done();
+        assertThat(bench.state(visit)).isEqualTo(before);
+        assertThat(place).as("without a window").doesNotExist();
+    }
 }

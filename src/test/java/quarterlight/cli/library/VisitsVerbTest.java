@@ -6,13 +6,23 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.cli.Bench;
+import quarterlight.edit.library.VisitLibrary;
+import quarterlight.edit.library.VisitOrder;
+import quarterlight.store.VisitOpening;
+import quarterlight.store.VisitStore;
+import quarterlight.table.ZoneTable;
+import quarterlight.task.Progress;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.pin.Recorded;
 
 /** Many visits: listed, searched, archived; and lists that go to another computer. */
 class VisitsVerbTest {
@@ -101,6 +111,25 @@ class VisitsVerbTest {
                 .containsExactly("block; casting; 3970010", "block; casting; 39700?4");
         assertThat(json("--like", "1111111").get("found")).isEmpty();
         bench.run("visits", cars, "--like", "1", "--find", "x").complains(2, "not both");
+    }
+
+    @Test
+    void whatIsFoundNamesItsRowInTheVisit() throws Exception {
+        Path settings = folder.resolve("home");
+        Path bryony = Path.of(path("bryony"));
+        VisitOpening opening = VisitOpening.by(Clock.systemUTC());
+        try (VisitLibrary library =
+                        VisitLibrary.of(List.of(Path.of(cars)), settings, ZoneTable.load(), opening, Progress.NONE);
+                VisitStore store = VisitStore.openForReading(bryony)) {
+            Recorded<Mark> head = store.read().marks().get(1);
+            assertThat(library.find(head.value().text(), VisitOrder.DATE))
+                    .extracting(hit -> hit.row().row())
+                    .containsExactly(Optional.of(head.id()));
+            assertThat(library.find("pickup", VisitOrder.DATE))
+                    .as("the car is no row")
+                    .extracting(hit -> hit.row().row())
+                    .containsExactly(Optional.empty());
+        }
     }
 
     @Test

@@ -214,17 +214,17 @@ class BriefPageTest {
                         .record(),
                 paper);
         measured(page, paper);
-        assertThat(page.content().paragraph()).startsWith("It goes on").endsWith(WholeSentences.MORE);
-        assertThat(page.content().terms()).endsWith(WholeSentences.MORE);
+        assertThat(page.content().paragraph()).startsWith("It goes on").endsWith(WholeSentences.more());
+        assertThat(page.content().terms()).endsWith(WholeSentences.more());
         assertThat(page.content().matters())
                 .hasSize(7)
                 .extracting(BriefContent.MatterLine::sentence)
-                .contains(WholeSentences.ALL)
-                .allMatch(
-                        said -> said.endsWith("inch of it. " + WholeSentences.MORE) || said.equals(WholeSentences.ALL));
+                .contains(WholeSentences.all())
+                .allMatch(said ->
+                        said.endsWith("inch of it. " + WholeSentences.more()) || said.equals(WholeSentences.all()));
         assertThat(page.content().claims())
                 .extracting(BriefContent.ClaimLine::claim)
-                .allMatch(said -> said.endsWith(WholeSentences.MORE));
+                .allMatch(said -> said.endsWith(WholeSentences.more()));
         assertThat(text(words(page))).doesNotContain("\u2026");
         assertThat(page.content().whole())
                 .as("what stands here alone stands whole in the report")

@@ -12,6 +12,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterlight.language.Language;
 import quarterlight.page.PagesChoice;
 import quarterlight.page.print.Paper;
 import quarterlight.units.ThicknessUnit;
@@ -65,7 +66,7 @@ class PagesChoiceTest {
         MadePages.of(
                 OddVisits.PICKUP.visit().reported(ReportLength.SHORT),
                 folder,
-                new PagesChoice(Paper.A4, Optional.empty(), true));
+                new PagesChoice(Paper.A4, Optional.empty(), true, Language.ENGLISH));
         for (String file : List.of("report.pdf", "report.html")) {
             assertThat(text(folder.resolve(file)))
                     .contains("Body diagram", "What matters, in full", "A short report, as chosen by the inspector")

@@ -53,12 +53,12 @@ class ColorShareTest {
         assertThat(looksLikeRust(rgb)).isFalse();
     }
 
-    /** Known traps: color cannot tell these from rust, at the usual threshold or one a little lower, and {@link RustColor#TRAPS} says so. */
+    /** Known traps: color cannot tell these from rust, at the usual threshold or one a little lower, and {@link RustColor#traps} says so. */
     @ParameterizedTest(name = "{1} {0} is much like rust")
     @CsvSource({"964b00,leather", "7a3b2e,red-oxide primer", "5c3317,brown paint", "c68863,skin", "7a6650,dirt"})
     void trapsAreTakenForRustAndNamed(String rgb, String what) {
         assertThat(RustColor.V1.likeness(Integer.parseInt(rgb, 16))).isGreaterThan(0.6);
-        assertThat(String.join(" ", RustColor.TRAPS)).contains(what);
+        assertThat(String.join(" ", RustColor.traps())).contains(what);
     }
 
     @Test

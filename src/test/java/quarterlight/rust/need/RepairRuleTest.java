@@ -19,6 +19,8 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.Construction;
+import quarterlight.language.Language;
+import quarterlight.language.Sentences;
 import quarterlight.rust.need.RepairEvidence.Damage;
 import quarterlight.table.ZoneTable;
 import quarterlight.visit.annotation.TraceKind;
@@ -148,7 +150,7 @@ class RepairRuleTest {
         RepairAdvice scratched =
                 unibody("door-front-left").damaged(Damage.SLIGHT).advice(0);
         assertThat(scratched.need()).contains(RepairNeed.REFINISH);
-        assertThat(scratched.cautions()).containsExactly(RepairRule.PAINT_CAUTION);
+        assertThat(scratched.cautions()).containsExactly(RepairRule.paintCaution());
     }
 
     @Test
@@ -156,14 +158,14 @@ class RepairRuleTest {
         RepairAdvice rail = unibody("frame-rail-rear-right").holes(1, 7, 7).advice(0);
         assertThat(rail.need()).contains(RepairNeed.STRUCTURAL);
         assertThat(rail.reasons().get(0)).contains("1 hole, 7 mm2").contains("to be judged by a licensed person");
-        assertThat(rail.cautions().get(0)).isEqualTo(RepairRule.STRUCTURAL_CAUTION);
+        assertThat(rail.cautions().get(0)).isEqualTo(RepairRule.structuralCaution());
     }
 
     @Test
     void fuelAndBrakeLinesAreExchangedWithTheirCaution() {
         RepairAdvice line = unibody("fuel-brake-lines").pitting(3).advice(0);
         assertThat(line.need()).contains(RepairNeed.REPLACE);
-        assertThat(line.cautions()).contains(RepairRule.FUEL_BRAKE_CAUTION, RepairRule.LIFT_CAUTION);
+        assertThat(line.cautions()).contains(RepairRule.fuelBrakeCaution(), RepairRule.liftCaution());
     }
 
     /** Each limit in mm2 or percent from both sides: just below it the clause does not hold, at it and above it does. */
@@ -206,6 +208,30 @@ class RepairRuleTest {
                 false,
                 OptionalDouble.of(zoneMm2),
                 Damage.NONE);
+    }
+
+    /** English between marks: what has none comes from no bundle and would stay English on a German page. */
+    @Test
+    void everyReasonAndCautionIsSaidInTheLanguageInHand() throws Exception {
+        List<RepairAdvice> all = Language.MARKED.during(() -> Stream.of(
+                        unibody("frame-rail-rear-right").holes(1, 7, 7),
+                        unibody("fender-left").holes(3, 12_000, 25_000),
+                        unibody("suspension-tower-right").scale(3_000),
+                        unibody("fuel-brake-lines").pitting(3),
+                        unibody("door-front-left").damaged(Damage.SLIGHT))
+                .map(found -> found.advice(0))
+                .toList());
+        assertThat(all.stream().flatMap(one -> Stream.concat(one.reasons().stream(), one.cautions().stream())))
+                .hasSizeGreaterThan(15)
+                .allMatch(sentence -> sentence.startsWith(Sentences.MARK) && sentence.endsWith(Sentences.MARK_END));
+    }
+
+    @Test
+    void aGermanBuyerReadsGermanAndItsDecimalSigns() throws Exception {
+        RepairAdvice tower = Language.GERMAN.during(
+                () -> unibody("suspension-tower-right").scale(3_000).advice(0));
+        assertThat(tower.reasons().get(0)).contains("Blattrost", "3.000 mm2", "tragend");
+        assertThat(tower.cautions().get(0)).contains("zugelassene", "Wagenheber");
     }
 
     @Test

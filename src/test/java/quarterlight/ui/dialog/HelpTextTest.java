@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import quarterlight.language.Language;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.visit.Station;
 
@@ -57,5 +58,22 @@ class HelpTextTest {
     @Test
     void nothingInItNeedsACommandLine() throws Exception {
         assertThat(HelpWindow.text()).doesNotContain("java -jar", "--", "CSV", "JSON");
+    }
+
+    @Test
+    void germanHelpHasASectionAndAPictureForEveryStationAndLinksThatLead() throws Exception {
+        String text = Language.GERMAN.during(HelpWindow::text);
+        Texts texts = Texts.load(Language.GERMAN);
+        List<String> headings = HelpWindow.headings(text);
+        for (Station station : Station.values()) {
+            assertThat(headings).contains(texts.get(station.textKey()));
+        }
+        assertThat(headings).contains(texts.get("help.first")).hasSameSizeAs(HelpWindow.headings(HelpWindow.text()));
+        assertThat(PICTURE.matcher(text).results().map(found -> found.group(1)))
+                .hasSize(Station.values().length)
+                .allMatch(name -> HelpWindow.picture(name) != null);
+        String html = MarkdownText.html(text);
+        assertThat(LINK.matcher(text).results().map(found -> found.group(1)))
+                .allMatch(target -> target.equals("manual") || html.contains("id=\"" + target.substring(1) + "\""));
     }
 }

@@ -2,6 +2,7 @@ package quarterlight.ui.library;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,9 +10,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JList;
+import javax.swing.JTable;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.WindowFinder;
@@ -23,9 +27,9 @@ import quarterlight.edit.row.RowEdits;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.ui.DeskRobot;
-import quarterlight.visit.VisitParts;
 import quarterlight.visit.mark.Mark;
 import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.pin.Pin;
 import quarterlight.visit.row.RecordKind;
 
 /** The window of all visits: folders are named, words and numbers found, a visit opened, by the keyboard; and no visit is written to. */
@@ -62,7 +66,14 @@ class LibraryRobotTest extends DeskRobot {
             new RowEdits(store)
                     .add(
                             RecordKind.PINS,
-                            List.of(VisitParts.pin(store.read().photos().get(0).id(), new ZoneId("roof"))));
+                            List.of(new Pin(
+                                    store.read().photos().get(0).id(),
+                                    new ZoneId("roof"),
+                                    OptionalDouble.empty(),
+                                    Optional.empty(),
+                                    Optional.of("seam"),
+                                    Optional.empty(),
+                                    Optional.empty())));
         }
     }
 
@@ -129,12 +140,46 @@ class LibraryRobotTest extends DeskRobot {
         until(
                 "it is open in the window of visits",
                 () -> window.target().getTitle().contains("Bryony"));
+        until("the row found is in hand in its station", () -> chosen("marks").contains("39700?4"));
         library.requireVisible();
         library.list("library-list").pressAndReleaseKeys(KeyEvent.VK_ESCAPE);
         until("Escape closes the window", () -> !library.target().isShowing());
         FrameFixture again = library();
         until("it opens anew", () -> cars(again).size() == 2);
         again.close();
+    }
+
+    @Test
+    void aRowOpensWhereItIsAndTheVisitAtHandStaysOpen() {
+        Component bench = robot.finder().findByName("photos-sheet");
+        FrameFixture library = library();
+        until("both visits", () -> cars(library).size() == 2);
+        library.textBox("library-find").enterText("roof");
+        until("the pins of both", () -> rows(library).size() == 2);
+        withControl(KeyEvent.VK_4);
+        library.list("library-list").selectItem(1);
+        library.button("library-open").requireText("Open visit here").click();
+        until(
+                "Photos is in front with the photo of the pin",
+                () -> bench.isShowing() && chosen("photos-pins").contains("Roof"));
+        library.textBox("library-find").deleteText().enterText("3970010");
+        until("the mark", () -> rows(library).size() == 1);
+        library.list("library-list").selectItem(1);
+        library.list("library-list").pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        until("Marks is in front with the mark", () -> chosen("marks").contains("3970010"));
+        assertThat(bench.isDisplayable()).as("the visit was not opened again").isTrue();
+        library.close();
+    }
+
+    /** The cells of the row in hand of a table. */
+    private List<String> chosen(String name) {
+        return GuiActionRunner.execute(
+                () -> robot.finder().findAll(window.target(), c -> name.equals(c.getName()) && c.isShowing()).stream()
+                        .map(JTable.class::cast)
+                        .filter(table -> table.getSelectedRow() >= 0)
+                        .flatMap(table -> IntStream.range(0, table.getColumnCount())
+                                .mapToObj(column -> String.valueOf(table.getValueAt(table.getSelectedRow(), column))))
+                        .toList());
     }
 
     @Test

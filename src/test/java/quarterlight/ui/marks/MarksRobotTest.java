@@ -81,7 +81,7 @@ class MarksRobotTest extends DeskRobot {
         window.button("marks-begin").click();
         type("part", "Engine block");
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
-        assertThat(said("mark-verdict")).contains("Type the mark as you read it");
+        assertThat(said("mark-why")).contains("Type the mark as you read it");
         assertThat(held().marks()).isEmpty();
     }
 }

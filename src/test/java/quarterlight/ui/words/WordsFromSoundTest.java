@@ -61,6 +61,14 @@ class WordsFromSoundTest {
         try (WordsKeys keys = keys(store -> SpokenSample.addMemo(store, 3, "memo.wav", new byte[] {1}))) {
             assertThat(OpenedVisit.asked(() -> button(keys, "words-recognize").isVisible()))
                     .isTrue();
+            assertThat(OpenedVisit.asked(() -> keys.screen.first()))
+                    .as("the keyboard begins at what can be done")
+                    .isSameAs(button(keys, "words-take"));
+            assertThat(OpenedVisit.asked(() -> keys.screen.hint()))
+                    .as("no keys are named for drafts that are not there")
+                    .isEmpty();
+            SwingUtilities.invokeAndWait(() -> button(keys, "words-take").doClick());
+            assertThat(keys.taken).as("words are taken in by the button").isOne();
             VisitRecord before = keys.opened.visit().visit();
             press(keys);
             assertThat(keys.opened.told()).as("who leaves is told nothing").isEmpty();
@@ -92,6 +100,8 @@ class WordsFromSoundTest {
             assertThat(OpenedVisit.asked(
                             () -> button(keys, "words-recognize-more").isVisible()))
                     .isFalse();
+            assertThat(OpenedVisit.asked(() -> keys.screen.first())).isNotSameAs(button(keys, "words-take"));
+            assertThat(OpenedVisit.asked(() -> keys.screen.hint())).isPresent();
         }
     }
 

@@ -16,6 +16,7 @@ import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
+import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.OpenedVisit;
 import quarterlight.words.Draft;
 
@@ -26,6 +27,7 @@ final class WordsKeys implements AutoCloseable {
 
     final OpenedVisit opened;
     final WordsScreen screen;
+    int taken;
     private int keys;
 
     WordsKeys(OpenedVisit opened) throws Exception {
@@ -39,8 +41,12 @@ final class WordsKeys implements AutoCloseable {
      */
     WordsKeys(OpenedVisit opened, UnaryOperator<Optional<Path>> model) throws Exception {
         this.opened = opened;
-        screen = OpenedVisit.asked(
-                () -> new WordsScreen(opened.parts(), opened.visit(), Optional::empty, Optional.of(model)));
+        screen = OpenedVisit.asked(() -> new WordsScreen(
+                opened.parts(),
+                opened.visit(),
+                Command.of(opened.parts().texts(), "do.take-words", () -> taken++),
+                Optional::empty,
+                Optional.of(model)));
         SwingUtilities.invokeAndWait(() -> {
             screen.shown();
             opened.visit().tellAll();
@@ -145,7 +151,7 @@ final class WordsKeys implements AutoCloseable {
         if (!done.await(60, TimeUnit.SECONDS)) {
             throw new AssertionError("the store did not answer");
         }
-        SwingUtilities.invokeAndWait(() -> lay(table().getParent().getParent()));
+        SwingUtilities.invokeAndWait(() -> lay(screen.side()));
         SwingUtilities.invokeAndWait(() -> {});
     }
 

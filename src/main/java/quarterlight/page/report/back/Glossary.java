@@ -1,5 +1,7 @@
 package quarterlight.page.report.back;
 
+import static quarterlight.language.Sentences.say;
+
 import java.lang.reflect.RecordComponent;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,43 +13,29 @@ import quarterlight.page.report.text.ReportContent;
 
 /** The terms of the trade and of this program that a report uses, explained for a buyer. */
 public final class Glossary {
-    private static final Map<String, String> TERMS = terms();
-
     private Glossary() {}
 
     private static Map<String, String> terms() {
         Map<String, String> terms = new LinkedHashMap<>();
-        terms.put(
-                "ASTM D610",
-                "a published standard that grades rusted area: 10 is none or next to none, 0 more than half");
-        terms.put(
-                "band",
-                "the range from the 5th to the 95th percentile of a likelihood when the judged numbers of the model"
-                        + " vary");
-        terms.put(
-                "basis",
-                "how a statement is known: seen, measured, tested, heard or smelled, from papers, told, not"
-                        + " established");
-        terms.put(
-                "factory level",
-                "how thick the finish of this car was when new, as estimated from all panels together");
-        terms.put("gauge check", "what the gauge showed on bare metal and on shims of known thickness on the day");
-        terms.put("ISO 4628-3", "a published standard that grades rusted area as Ri 0 (none) to Ri 5");
-        terms.put("mil", "a thousandth of an inch, 25.4 micrometers");
-        terms.put("outlier", "a spot farther from the others of its panel than chance explains");
-        terms.put(
-                "refinish likelihood",
-                "how likely a panel is no longer in its factory finish, 0 to 100; an aid, not proof");
-        terms.put("repair likelihood", "how likely filler lies under the finish, 0 to 100; an aid, not proof");
-        terms.put("Ri", "degree of rusting by ISO 4628-3");
-        terms.put("shim", "a foil of known thickness to check a gauge on");
-        terms.put("spot", "readings at one place of a panel, counted by their mean");
-        terms.put("standard deviation", "how far values scatter about their mean");
-        terms.put("structural", "of metal that carries load: rails, sills, floors, pillars, mounts");
-        terms.put("substrate", "what a panel is made of under its finish");
-        terms.put("zone", "a named place on the car; every statement is about one");
-        terms.put("95\u202f% interval", "a range that holds the true mean of a panel in 95 of 100 cases");
-        terms.put("\u00b5m", "micrometer, a thousandth of a millimeter; 25.4 are one mil");
+        terms.put(say("report.glossary.term-astm-d610"), say("report.glossary.a-published-standard-that-grades"));
+        terms.put(say("report.glossary.term-band"), say("report.glossary.the-range-from-the-5th"));
+        terms.put(say("report.glossary.term-basis"), say("report.glossary.how-a-statement-is-known"));
+        terms.put(say("report.glossary.term-factory-level"), say("report.glossary.how-thick-the-finish-of"));
+        terms.put(say("report.glossary.term-gauge-check"), say("report.glossary.what-the-gauge-showed-on"));
+        terms.put(say("report.glossary.term-iso-4628-3"), say("report.glossary.a-published-standard-that-grades-2"));
+        terms.put(say("report.glossary.term-mil"), say("report.glossary.a-thousandth-of-an-inch"));
+        terms.put(say("report.glossary.term-outlier"), say("report.glossary.a-spot-farther-from-the"));
+        terms.put(say("report.glossary.term-refinish-likelihood"), say("report.glossary.how-likely-a-panel-is"));
+        terms.put(say("report.glossary.term-repair-likelihood"), say("report.glossary.how-likely-filler-lies-under"));
+        terms.put(say("report.glossary.term-ri"), say("report.glossary.degree-of-rusting-by-iso"));
+        terms.put(say("report.glossary.term-shim"), say("report.glossary.a-foil-of-known-thickness"));
+        terms.put(say("report.glossary.term-spot"), say("report.glossary.readings-at-one-place-of"));
+        terms.put(say("report.glossary.term-standard-deviation"), say("report.glossary.how-far-values-scatter-about"));
+        terms.put(say("report.glossary.term-structural"), say("report.glossary.of-metal-that-carries-load"));
+        terms.put(say("report.glossary.term-substrate"), say("report.glossary.what-a-panel-is-made"));
+        terms.put(say("report.glossary.term-zone"), say("report.glossary.a-named-place-on-the"));
+        terms.put(say("report.glossary.term-95-interval"), say("report.glossary.a-range-that-holds-the"));
+        terms.put(say("report.glossary.term-um"), say("report.glossary.micrometer-a-thousandth-of-a"));
         return terms;
     }
 
@@ -91,7 +79,7 @@ public final class Glossary {
     /** The terms that stand in a text, in alphabetical order. */
     public static List<ReportContent.Fact> of(String text) {
         String words = text.replace('\u2009', '\u202f').toLowerCase(Locale.US);
-        return TERMS.entrySet().stream()
+        return terms().entrySet().stream()
                 .filter(term -> stands(term.getKey().toLowerCase(Locale.US), words))
                 .map(term -> new ReportContent.Fact(term.getKey(), term.getValue()))
                 .toList();

@@ -1,5 +1,7 @@
 package quarterlight.page.report.picture;
 
+import static quarterlight.language.Sentences.say;
+
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -256,11 +258,11 @@ public final class BuyerPictures {
         List<String> words = new ArrayList<>();
         List<Trace> traces = traces(frame);
         if (!traces.isEmpty()) {
-            words.add("Outlined: "
+            words.add(say("report.pictures.outlined")
                     + String.join(
                             ", ",
                             traces.stream()
-                                    .map(trace -> trace.kind().word())
+                                    .map(trace -> trace.kind().said())
                                     .distinct()
                                     .toList()));
         }

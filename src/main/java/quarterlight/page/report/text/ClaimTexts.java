@@ -1,5 +1,7 @@
 package quarterlight.page.report.text;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Optional;
 import quarterlight.car.Zone;
@@ -20,12 +22,15 @@ public final class ClaimTexts {
         Claim claim = row.claim();
         String place = claim.zone()
                 .map(zone -> car.catalog().find(zone).map(Zone::label).orElse(zone.value()))
-                .orElse("the car");
+                .orElse(say("report.claim-texts.the-car"));
         return new ReportContent.ClaimRow(
                 claim.part().map(part -> place + ", " + part).orElse(place),
                 claim.text(),
-                claim.by().word() + claim.date().map(date -> ", " + date.said()).orElse(""),
-                row.judgment().word() + (claim.judged().equals(Optional.empty()) ? " (proposed, not decided)" : ""),
+                claim.by().said() + claim.date().map(date -> ", " + date.said()).orElse(""),
+                row.judgment().said()
+                        + (claim.judged().equals(Optional.empty())
+                                ? say("report.claim-texts.proposed-not-decided")
+                                : ""),
                 row.found());
     }
 }

@@ -1,5 +1,8 @@
 package quarterlight.page.report.text;
 
+import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -29,67 +32,68 @@ public final class GaugeTexts {
         List<String> sentences = new ArrayList<>();
         sentences.add(
                 switch (quality.summary()) {
-                    case NOT_CHECKED ->
-                        "No gauge check was made: nothing shows how far the gauge can be trusted on that day.";
-                    case CANNOT_TELL ->
-                        "Checks were made, but not all state a tolerance, so they cannot show that the gauge was"
-                                + " right.";
-                    case PASSED -> "Every check is within the tolerances stated for gauge and shim.";
-                    case FAILED ->
-                        "A check failed: the readings since the last good check are suspect, and the likelihoods with"
-                                + " them.";
+                    case NOT_CHECKED -> say("report.gauge-texts.no-gauge-check-was-made");
+                    case CANNOT_TELL -> say("report.gauge-texts.checks-were-made-but-not");
+                    case PASSED -> say("report.gauge-texts.every-check-is-within-the");
+                    case FAILED -> say("report.gauge-texts.a-check-failed-the-readings");
                 });
         for (GaugeQuality.Drift drift : quality.drifts()) {
-            sentences.add("From before to after, on " + surface(drift.on()) + on(drift) + ", the gauge moved by "
-                    + signed(drift.driftUm()) + (drift.isBeyond() ? ", beyond the tolerance" : "")
-                    + (drift.toleranceUm().isPresent()
-                            ? " (tolerance " + number(drift.toleranceUm().getAsDouble()) + ")"
-                            : "")
-                    + ".");
+            sentences.add(say(
+                    "report.gauge-texts.from-before-to-after-on",
+                    surface(drift.on()),
+                    on(drift),
+                    signed(drift.driftUm()),
+                    drift.isBeyond() ? say("report.gauge-texts.beyond-the-tolerance") : "",
+                    drift.toleranceUm().isPresent()
+                            ? say(
+                                    "report.gauge-texts.tolerance",
+                                    number(drift.toleranceUm().getAsDouble()))
+                            : ""));
         }
         boolean corrected = !car.thickness().correction().equals(GaugeCorrection.NONE);
         quality.correction()
-                .ifPresent(line -> sentences.add(String.format(
-                        Locale.US,
-                        "Two-point correction from the checks: (shown value \u2212 %s) \u00d7 %.3f. %s",
+                .ifPresent(line -> sentences.add(say(
+                        "report.gauge-texts.two-point-correction-from-the",
                         number(line.zeroUm()),
-                        line.factor(),
+                        figure("%.3f", line.factor()),
                         corrected
-                                ? "Thickness in this report is computed with it; readings are printed" + " as entered."
-                                : "It was not applied: thickness in this report is computed from the"
-                                        + " readings as entered.")));
+                                ? say("report.gauge-texts.thickness-in-this-report-is")
+                                : say("report.gauge-texts.it-was-not-applied-thickness"))));
         GaugeCorrection.refusal(
                         car.visit().gaugeChecks().stream().map(Recorded::value).toList())
                 .ifPresent(sentences::add);
-        sentences.add(
-                "Gauge range used: " + number(car.visit().facts().gaugeRange().um()) + ".");
+        sentences.add(say(
+                "report.gauge-texts.gauge-range-used",
+                number(car.visit().facts().gaugeRange().um())));
         return new ReportContent.GaugeText(
                 quality.verdicts().stream().map(this::row).toList(), sentences);
     }
 
     private String on(GaugeQuality.Drift drift) {
-        return drift.on() == GaugeSurface.BARE ? "" : " of " + number(drift.nominalUm());
+        return drift.on() == GaugeSurface.BARE ? "" : say("report.gauge-texts.of", number(drift.nominalUm()));
     }
 
     private List<String> row(GaugeVerdict verdict) {
         GaugeCheck check = verdict.check();
         return List.of(
-                check.when().word(),
-                check.on() == GaugeSurface.BARE ? "bare metal" : "shim",
+                check.when().said(),
+                check.on() == GaugeSurface.BARE ? say("report.gauge-texts.bare-metal") : say("report.gauge-texts.shim"),
                 ramp.typed(check.nominal()),
                 ramp.typed(check.shown()),
                 signed(verdict.deviationUm()),
                 tolerance(verdict.toleranceUm()),
-                verdict.canTell() ? verdict.passes() ? "within" : "beyond" : "cannot tell",
+                verdict.canTell()
+                        ? verdict.passes() ? say("report.gauge-texts.within") : say("report.gauge-texts.beyond")
+                        : say("report.gauge-texts.cannot-tell"),
                 check.note().orElse(""));
     }
 
     private String tolerance(OptionalDouble um) {
-        return um.isPresent() ? "\u00b1\u2009" + number(um.getAsDouble()) : "not stated";
+        return um.isPresent() ? "\u00b1\u2009" + number(um.getAsDouble()) : say("report.gauge-texts.not-stated");
     }
 
     private static String surface(GaugeSurface on) {
-        return on == GaugeSurface.BARE ? "bare metal" : "the shim";
+        return on == GaugeSurface.BARE ? say("report.gauge-texts.bare-metal") : say("report.gauge-texts.the-shim");
     }
 
     /** Small differences: one digit more than a mean. */

@@ -1,5 +1,8 @@
 package quarterlight.page.report.text;
 
+import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -23,10 +26,8 @@ public final class LikelihoodTexts {
     private LikelihoodTexts() {}
 
     static ReportContent.LikelihoodText of(ZoneHistory zone) {
-        String figures = String.format(
-                Locale.US,
-                "Refinish likelihood %s of 100 (band %s), repair likelihood %s. Factory finish %s\u2009%%, refinished over it"
-                        + " %s\u2009%%, stripped and refinished or replaced %s\u2009%%, over filler %s\u2009%%.",
+        String figures = say(
+                "report.likelihood-texts.refinish-likelihood-of-100-band",
                 ZoneHistory.shown(zone.refinishScore()),
                 zone.shownBand(),
                 ZoneHistory.shown(zone.repairScore()),
@@ -34,8 +35,10 @@ public final class LikelihoodTexts {
                 ZoneHistory.shown(zone.chances().over()),
                 ZoneHistory.shown(zone.chances().stripped()),
                 ZoneHistory.shown(zone.chances().filler()));
-        String strength = "The zone's own evidence: " + zone.strength().phrase() + "."
-                + (zone.readable() ? "" : " The gauge cannot read this material, so only signs and rust count.");
+        String strength = say(
+                "report.likelihood-texts.the-zone-s-own-evidence",
+                zone.strength().phrase(),
+                zone.readable() ? "" : say("report.likelihood-texts.the-gauge-cannot-read-this"));
         List<ReportContent.Fact> reasons = new ArrayList<>();
         zone.reasons().stream()
                 .filter(reason ->
@@ -47,18 +50,18 @@ public final class LikelihoodTexts {
     /** What the likelihoods come to, in one sentence. */
     static String plain(ZoneHistory zone) {
         int of = zone.refinishScore();
-        String shown = " (" + ZoneHistory.shown(zone.refinishScore()) + " of 100)";
+        String shown = say("report.likelihood-texts.of-100", ZoneHistory.shown(zone.refinishScore()));
         String refinish = of >= 80
-                ? "Very likely refinished" + shown
+                ? say("report.likelihood-texts.very-likely-refinished", shown)
                 : of >= 60
-                        ? "Likely refinished" + shown
+                        ? say("report.likelihood-texts.likely-refinished", shown)
                         : of >= 40
-                                ? "Whether it was refinished is open" + shown
+                                ? say("report.likelihood-texts.whether-it-was-refinished-is", shown)
                                 : of >= 20
-                                        ? "Probably in its factory finish" + shown + " for refinishing"
-                                        : "Nothing speaks for refinishing" + shown;
+                                        ? say("report.likelihood-texts.probably-in-its-factory-finish", shown)
+                                        : say("report.likelihood-texts.nothing-speaks-for-refinishing", shown);
         String filler = zone.repairScore() >= 50
-                ? "; filler is likely (" + ZoneHistory.shown(zone.repairScore()) + " of 100)"
+                ? say("report.likelihood-texts.filler-is-likely-of-100", ZoneHistory.shown(zone.repairScore()))
                 : "";
         return refinish + filler + ".";
     }
@@ -75,13 +78,16 @@ public final class LikelihoodTexts {
     /** Life stories that fit, the jury, what it hangs on if that is known, and the filler that no spot stood on; full sentences. */
     public static List<String> more(ZoneHistory zone, Optional<HeldNumbers.Sway> hangsOn) {
         List<String> sentences = new ArrayList<>();
-        sentences.add("What fits best: "
-                + zone.stories().stream()
+        sentences.add(say(
+                "report.likelihood-texts.what-fits-best",
+                zone.stories().stream()
                         .limit(STORIES)
                         .filter(story -> story.chance() >= MIN_STORY_CHANCE)
-                        .map(story -> story.story().words() + " (" + ZoneHistory.shown(story.chance()) + " of 100)")
-                        .collect(Collectors.joining("; "))
-                + ".");
+                        .map(story -> say(
+                                "report.likelihood-texts.of-100-2",
+                                story.story().words(),
+                                ZoneHistory.shown(story.chance())))
+                        .collect(Collectors.joining("; "))));
         double least = zone.jury().values().stream()
                 .mapToDouble(ZoneHistory.Verdict::notFactory)
                 .min()
@@ -90,31 +96,36 @@ public final class LikelihoodTexts {
                 .mapToDouble(ZoneHistory.Verdict::notFactory)
                 .max()
                 .orElse(zone.notFactory());
-        sentences.add("Four views of how cars come about put the refinish likelihood at " + ZoneHistory.shown(least)
-                + " to " + ZoneHistory.shown(most) + ".");
+        sentences.add(say(
+                "report.likelihood-texts.four-views-of-how-cars", ZoneHistory.shown(least), ZoneHistory.shown(most)));
         hangsOn.map(LikelihoodTexts::hangs).ifPresent(sentences::add);
         zone.hiddenPatch().map(LikelihoodTexts::hidden).ifPresent(sentences::add);
         return sentences;
     }
 
     static String hangs(HeldNumbers.Sway sway) {
-        return "The assumption that moves it most is " + sway.number().meaning() + ": at its low end "
-                + ZoneHistory.shown(sway.low()) + ", at its high end " + ZoneHistory.shown(sway.high())
-                + (sway.turns() ? ". If that is wrong, the finding is wrong." : ".");
+        return say(
+                "report.likelihood-texts.the-assumption-that-moves-it",
+                sway.number().meaning(),
+                ZoneHistory.shown(sway.low()),
+                ZoneHistory.shown(sway.high()),
+                sway.turns() ? say("report.likelihood-texts.if-that-is-wrong-the") : ".");
     }
 
     /** What is to be feared of filler that no spot stands on, and how much of the panel the spots leave open. */
     static String hidden(ZoneHistory.HiddenPatch patch) {
-        String chance = "Chance of a 10\u2009cm patch of filler that no spot stands on: "
-                + ZoneHistory.shown(patch.chance()) + " of 100";
+        String chance = say("report.likelihood-texts.chance-of-a-10-cm", ZoneHistory.shown(patch.chance()));
         if (patch.spots() == 0) {
             return chance + ".";
         }
-        return chance + "; the " + Numerals.count(patch.spots(), "spot", "spots") + " would miss such a patch in "
-                + ZoneHistory.shown(patch.missed()) + " of 100 places"
-                + (patch.placed() == 0
-                        ? ", wherever they lie."
-                        : patch.placed() < patch.spots() ? ", as far as their places are known." : ".");
+        return say(
+                "report.likelihood-texts.the-spots-would-miss-such",
+                chance,
+                patch.spots(),
+                ZoneHistory.shown(patch.missed()),
+                patch.placed() == 0
+                        ? say("report.likelihood-texts.wherever-they-lie")
+                        : patch.placed() < patch.spots() ? say("report.likelihood-texts.as-far-as-their-places") : ".");
     }
 
     /** The model, the profile and the priors that the likelihoods of a car rest on. */
@@ -125,12 +136,15 @@ public final class LikelihoodTexts {
     /** What a reason is about: {@code Tape edge, seen}. */
     public static String what(FinishReason reason) {
         return switch (reason.source()) {
-            case VALUES -> "Thickness values";
-            case NO_METAL -> "Spots without metal";
+            case VALUES -> say("report.likelihood-texts.thickness-values");
+            case NO_METAL -> say("report.likelihood-texts.spots-without-metal");
             case SIGN ->
-                words(reason.sign().orElseThrow().word()) + (reason.seen() ? ", seen" : ", looked for and not seen");
-            case RUST -> "Rust found or not found";
-            case REST_OF_CAR -> "The rest of the car";
+                words(reason.sign().orElseThrow().said())
+                        + (reason.seen()
+                                ? say("report.likelihood-texts.seen")
+                                : say("report.likelihood-texts.looked-for-and-not-seen"));
+            case RUST -> say("report.likelihood-texts.rust-found-or-not-found");
+            case REST_OF_CAR -> say("report.likelihood-texts.the-rest-of-the-car");
         };
     }
 
@@ -143,12 +157,16 @@ public final class LikelihoodTexts {
     private static String effect(FinishReason reason) {
         EvidenceStrength strength = EvidenceStrength.ofLog10(reason.log10Refinish());
         String toward = strength.band() == EvidenceStrength.Band.NONE
-                ? "hardly moves it"
-                : strength.band().words() + (strength.forRefinishing() ? " for refinishing" : " for factory finish");
-        return toward + " (" + signed(reason.log10Refinish()) + "; filler " + signed(reason.log10Repair()) + ")";
+                ? say("report.likelihood-texts.hardly-moves-it")
+                : strength.band().words()
+                        + (strength.forRefinishing()
+                                ? say("report.likelihood-texts.for-refinishing")
+                                : say("report.likelihood-texts.for-factory-finish"));
+        return say(
+                "report.likelihood-texts.filler", toward, signed(reason.log10Refinish()), signed(reason.log10Repair()));
     }
 
     private static String signed(double log10) {
-        return Numerals.trueMinus(String.format(Locale.US, "%+.1f", log10));
+        return Numerals.trueMinus(figure("%+.1f", log10));
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.page.report.text;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,13 +43,13 @@ public final class MarkTexts {
         if (!car.visit().marks().isEmpty() || !car.visit().features().isEmpty()) {
             sentences.add(car.marks()
                     .window()
-                    .map(window -> "Build date used: " + DateText.of(window) + ".")
-                    .orElse("Neither a build date nor a model year is claimed, so no date can be judged."));
+                    .map(window -> say("report.mark-texts.build-date-used", DateText.of(window)))
+                    .orElse(say("report.mark-texts.neither-a-build-date-nor")));
             car.marks().contradictions().forEach(clash -> sentences.add(clash.sentence()));
             if (car.marks().contradictions().isEmpty()) {
-                sentences.add("No date, number or feature contradicts another.");
+                sentences.add(say("report.mark-texts.no-date-number-or-feature"));
             }
-            sentences.add(MarksReport.CAUTION);
+            sentences.add(MarksReport.caution());
         }
         return new ReportContent.MarksText(
                 TimeLine.of(car.marks()).map(MarkTexts::line).orElse(""),
@@ -58,7 +60,7 @@ public final class MarkTexts {
 
     private static String line(TimeLine line) {
         TimeLineDrawing drawing = new TimeLineDrawing(line, InkPalette.LIGHT, TextMeasure.bundled(), WIDTH_PX);
-        String name = "Time line of the dates that the marks can mean; the table below says the same in words";
+        String name = say("report.mark-texts.time-line-of-the-dates");
         return DrawnSvg.sized(
                 TimeLineSvg.element(drawing, name), WIDTH_MM, WIDTH_MM * drawing.heightPx() / WIDTH_PX, name);
     }
@@ -66,20 +68,20 @@ public final class MarkTexts {
     private ReportContent.MarkRow row(JudgedMark judged) {
         Mark mark = judged.mark();
         List<String> more = new ArrayList<>();
-        mark.expected().ifPresent(expected -> more.add("should read " + expected));
+        mark.expected().ifPresent(expected -> more.add(say("report.mark-texts.should-read", expected)));
         more.addAll(judged.decoded());
         if (judged.witnesses() > 1) {
-            more.add(judged.witnesses() + " views");
+            more.add(say("report.mark-texts.views", judged.witnesses()));
         }
         mark.note().ifPresent(more::add);
-        String kind = Stream.concat(Stream.of(mark.kind().word()), mark.stage().map(Worded::word).stream())
+        String kind = Stream.concat(Stream.of(mark.kind().said()), mark.stage().map(Worded::said).stream())
                 .collect(Collectors.joining(", "));
         return new ReportContent.MarkRow(
                 mark.part(),
                 kind,
                 mark.text(),
                 dates(judged.candidates()),
-                judged.verdict().word(),
+                judged.verdict().said(),
                 judged.why(),
                 String.join("; ", more),
                 shots.link(mark.photo()));
@@ -88,7 +90,7 @@ public final class MarkTexts {
     /** The likeliest first; of many the rest by their number. */
     private static String dates(List<DateCandidate> candidates) {
         String named = candidates.stream().limit(NAMED).map(DateText::of).collect(Collectors.joining("; "));
-        return candidates.size() > NAMED ? named + "; and " + (candidates.size() - NAMED) + " more" : named;
+        return candidates.size() > NAMED ? say("report.mark-texts.and-more", named, candidates.size() - NAMED) : named;
     }
 
     private static ReportContent.FeatureRow row(JudgedFeature judged) {
@@ -97,8 +99,12 @@ public final class MarkTexts {
         return new ReportContent.FeatureRow(
                 feature.feature(),
                 Days.span(feature.from().first(), feature.to().last()),
-                fitted.isEmpty() ? "not established" : fitted.get() ? "this car has it" : "not on this car",
-                judged.verdict().word(),
+                fitted.isEmpty()
+                        ? say("report.mark-texts.not-established")
+                        : fitted.get()
+                                ? say("report.mark-texts.this-car-has-it")
+                                : say("report.mark-texts.not-on-this-car"),
+                judged.verdict().said(),
                 Stream.concat(Stream.of(judged.why()), feature.note().stream()).collect(Collectors.joining(" ")));
     }
 }

@@ -1,9 +1,11 @@
 package quarterlight.page.report.text;
 
+import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import quarterlight.about.ProgramVersion;
 import quarterlight.capture.CameraClock;
@@ -39,97 +41,81 @@ public final class MethodTexts {
         List<ReportContent.Paragraph> record = new ArrayList<>();
         List<String> anchored = anchored(anchor);
         if (!anchored.isEmpty()) {
-            record.add(new ReportContent.Paragraph("Record", anchored));
+            record.add(new ReportContent.Paragraph(say("report.method-texts.record"), anchored));
         }
-        record.add(new ReportContent.Paragraph("Versions", List.of(versions())));
+        record.add(new ReportContent.Paragraph(say("report.method-texts.versions"), List.of(versions())));
         return record;
     }
 
     /** By which program and rules the pages were made. */
     static String versions() {
-        return "Made by " + ProgramVersion.ours().text() + "; model of finish history version " + FinishHistory.VERSION
-                + "; rule of what matters version " + MatterRule.VERSION + ".";
+        return say(
+                "report.method-texts.made-by-model-of-finish",
+                ProgramVersion.ours().text(),
+                FinishHistory.VERSION,
+                MatterRule.VERSION);
     }
 
     private static List<String> anchored(Anchor anchor) {
         List<String> sentences = new ArrayList<>();
         anchor.logHead().ifPresent(head -> {
             String[] parts = head.split(" ");
-            sentences.add("When these pages were made, the visit's edit log ended with entry " + parts[0]
-                    + ", whose hash (SHA-256) is "
-                    + parts[parts.length - 1]
-                    + ". If that entry still stands in the log of the visit or of its archive, nothing that was"
-                    + " entered before these pages were made has been changed unseen since.");
+            sentences.add(say("report.method-texts.when-these-pages-were-made", parts[0], parts[parts.length - 1]));
         });
-        anchor.key()
-                .ifPresent(print -> sentences.add("Archives of this visit are signed; the fingerprint (SHA-256) of the"
-                        + " inspector's key is " + print
-                        + ". A good signature proves that the holder of that key signed these bytes; the time of"
-                        + " signing is the signer's word."));
-        anchor.archive().ifPresent(hash -> sentences.add("The archive made last: " + hash + "."));
+        anchor.key().ifPresent(print -> sentences.add(say("report.method-texts.archives-of-this-visit-are", print)));
+        anchor.archive().ifPresent(hash -> sentences.add(say("report.method-texts.the-archive-made-last", hash)));
         return sentences;
     }
 
     private static ReportContent.Paragraph thickness(Findings car, ThicknessRamp ramp) {
         List<String> sentences = new ArrayList<>(List.of(
-                "Readings at one place make a spot and count by their mean; mean, standard deviation and interval are"
-                        + " over spots, median and range over readings. Outliers are pointed out, never dropped.",
-                "A gauge reads the distance to metal: by magnetic induction to steel, by eddy current to aluminum."
-                        + " Fiberglass, plastic and wood cannot be read.",
-                "Thickness alone proves nothing. Filler and lead count as substrate in some published guidance."));
+                say("report.method-texts.readings-at-one-place-make"),
+                say("report.method-texts.a-gauge-reads-the-distance"),
+                say("report.method-texts.thickness-alone-proves-nothing")));
         List<String> other = car.visit().facts().car().substrates().entrySet().stream()
-                .map(e -> label(car, e.getKey()) + " (" + e.getValue().word() + ")")
+                .map(e -> label(car, e.getKey()) + " (" + e.getValue().said() + ")")
                 .sorted()
                 .toList();
-        sentences.add("Zones are taken to be of "
-                + car.visit().facts().car().substrate().word()
-                + (other.isEmpty() ? "." : ", save " + String.join(", ", other) + "."));
+        sentences.add(say(
+                "report.method-texts.zones-are-taken-to-be",
+                car.visit().facts().car().substrate().said(),
+                other.isEmpty() ? "." : say("report.method-texts.save", String.join(", ", other))));
         sentences.addAll(PanelTexts.of(car, ramp));
-        return new ReportContent.Paragraph("Coating thickness", sentences);
+        return new ReportContent.Paragraph(say("report.method-texts.coating-thickness"), sentences);
     }
 
     static ReportContent.Paragraph finish(Findings car, ThicknessRamp ramp) {
         FinishHistory history = car.history();
         FactoryLevel level = FactoryLevel.of(history.profile());
         List<String> sentences = new ArrayList<>(history.remarks());
-        sentences.add("Refinish and repair likelihoods follow from a stated model (version " + FinishHistory.VERSION
-                + "): what each history of a panel would lead one to expect of thickness, signs and rust, weighed"
-                + " against what was found. Most of its numbers are judgments from common practice, without a"
-                + " published source; they are not fixed but averaged over their plausible ranges.");
+        sentences.add(say("report.method-texts.refinish-and-repair-likelihoods", FinishHistory.VERSION));
         if (history.zones().isEmpty()) {
-            sentences.add("No panel has a reading or a sign, so nothing is said of the finish.");
-            return new ReportContent.Paragraph("Finish history", sentences);
+            sentences.add(say("report.method-texts.no-panel-has-a-reading"));
+            return new ReportContent.Paragraph(say("report.method-texts.finish-history"), sentences);
         }
-        sentences.add(String.format(
-                Locale.US,
-                "Finish profile: %s, whose factory level is taken to be about %s\u2009%s before measuring. From the"
-                        + " readings it is %s\u2009%s, standard deviation %s\u2009%s.",
-                history.profile().word(),
+        sentences.add(say(
+                "report.method-texts.finish-profile-whose-factory-level",
+                history.profile().said(),
                 ramp.number(ThicknessUnit.MIL.toUm(level.medianMil())),
                 ramp.unitName(),
                 ramp.number(history.carLevel().um()),
-                ramp.unitName(),
-                ramp.number(history.carLevelSd().um()),
-                ramp.unitName()));
-        sentences.add("Of the car after all evidence: "
-                + Arrays.stream(Scenario.values())
+                ramp.number(history.carLevelSd().um())));
+        sentences.add(say(
+                "report.method-texts.of-the-car-after-all",
+                Arrays.stream(Scenario.values())
                         .map(s -> words(s) + " " + percent(history.scenarios().get(s)))
-                        .collect(Collectors.joining(", "))
-                + ".");
-        sentences.add("The band of a likelihood runs from the 5th to the 95th percentile over the ranges of the judged"
-                + " numbers.");
-        sentences.add(
-                "A reason's figure is how far the logarithm (base 10) of the odds moves when that evidence is left"
-                        + " out; above 0 points to refinishing. Reasons do not add up.");
-        return new ReportContent.Paragraph("Finish history", sentences);
+                        .collect(Collectors.joining(", "))));
+        sentences.add(say("report.method-texts.the-band-of-a-likelihood"));
+        sentences.add(say("report.method-texts.a-reason-s-figure-is"));
+        return new ReportContent.Paragraph(say("report.method-texts.finish-history"), sentences);
     }
 
     private static String words(Scenario scenario) {
         return switch (scenario) {
-            case AS_BUILT -> "as built";
-            case SOME_PANELS -> "some panels refinished";
-            case WHOLE_CAR_OVER -> "whole car refinished over its finish";
-            case WHOLE_CAR_STRIPPED -> "whole car stripped and refinished";
+            case AS_BUILT -> say("report.method-texts.as-built");
+            case SOME_PANELS -> say("report.method-texts.some-panels-refinished");
+            case WHOLE_CAR_OVER -> say("report.method-texts.whole-car-refinished-over-its");
+            case WHOLE_CAR_STRIPPED -> say("report.method-texts.whole-car-stripped-and-refinished");
         };
     }
 
@@ -139,55 +125,44 @@ public final class MethodTexts {
 
     private static ReportContent.Paragraph rust() {
         return new ReportContent.Paragraph(
-                "Rust",
+                say("report.method-texts.rust"),
                 List.of(
-                        "Rust is outlined on a photo and measured against something of known size on the same photo;"
-                                + " the figure after \u00b1 is one standard deviation from the marking alone. Outlines on"
-                                + " one photo are merged.",
-                        "The share is of the zone's nominal area, an estimate (panels to 10 to 20\u2009%, edges and"
-                                + " bay to 40\u2009%, underbody to 50\u2009%). Grades: ASTM D610,"
-                                + " with a suggested letter; " + RiDegree.RULE + ".",
-                        "A zone that was not looked at is not a clean zone."));
+                        say("report.method-texts.rust-is-outlined-on-a"),
+                        say("report.method-texts.the-share-is-of-the", RiDegree.rule()),
+                        say("report.method-texts.a-zone-that-was-not")));
     }
 
     private static ReportContent.Paragraph marks() {
         return new ReportContent.Paragraph(
-                "Marks and dates",
-                List.of("A mark is printed as it was read; a letter that could not be read is a question mark. Its"
-                        + " dates are all dates that a known pattern allows. A part dated after the car was not on"
-                        + " it when it was built; one dated up to the usual lead before it fits. That a date fits"
-                        + " does not prove that the part was there from the beginning."));
+                say("report.method-texts.marks-and-dates"), List.of(say("report.method-texts.a-mark-is-printed-as")));
     }
 
     private static ReportContent.Paragraph order() {
         return new ReportContent.Paragraph(
-                "What matters most",
-                List.of("Every finding has a severity by one written rule from common practice, version "
-                        + MatterRule.VERSION
-                        + ": statements, trials, gauge checks, rust, finish, dates, numbers, claims and what was not"
-                        + " looked at. It is an order for reading, not a price."));
+                say("report.method-texts.what-matters-most"),
+                List.of(say("report.method-texts.every-finding-has-a-severity", MatterRule.VERSION)));
     }
 
     private static ReportContent.Paragraph photos(Findings car) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(
-                "Photos are printed reduced and without the data their files carry; the originals are kept unaltered"
-                        + " with the visit. Times are local to the visit ("
-                        + car.visit().facts().timezone() + ").");
+        sentences.add(say(
+                "report.method-texts.photos-are-printed-reduced-and",
+                car.visit().facts().timezone()));
         for (CameraClock clock : car.times().cameras()) {
             if (!clock.shift().isZero()) {
                 long seconds = clock.shift().abs().toSeconds();
-                sentences.add(String.format(
-                        Locale.US,
-                        "The clock of one camera (%d photos) was set %s by %d:%02d:%02d.",
+                sentences.add(say(
+                        "report.method-texts.the-clock-of-one-camera",
                         clock.photos(),
-                        clock.shift().isNegative() ? "back" : "forward",
+                        clock.shift().isNegative()
+                                ? say("report.method-texts.back")
+                                : say("report.method-texts.forward"),
                         seconds / 3600,
-                        seconds / 60 % 60,
-                        seconds % 60));
+                        figure("%02d", seconds / 60 % 60),
+                        figure("%02d", seconds % 60)));
             }
         }
-        return new ReportContent.Paragraph("Photos and times", sentences);
+        return new ReportContent.Paragraph(say("report.method-texts.photos-and-times"), sentences);
     }
 
     public static List<String> cautions(Findings car) {
@@ -196,31 +171,23 @@ public final class MethodTexts {
         cautions.add(FinishCautions.oldPaint());
         boolean bypassed = car.visit().trials().stream().anyMatch(t -> t.value().result() == TrialResult.BYPASSED);
         if (bypassed) {
-            cautions.add("With a bypassed interlock the engine can be cranked in gear and the car can move: chock the"
-                    + " wheels, keep clear, and have it put right by someone licensed for it before the car is"
-                    + " used.");
+            cautions.add(say("report.method-texts.with-a-bypassed-interlock-the"));
         }
-        cautions.add(
-                "Work under a car, on fuel, on the battery and on brakes (old linings can hold asbestos) can injure:"
-                        + " local rules and licensed people come first.");
+        cautions.add(say("report.method-texts.work-under-a-car-on"));
         return cautions;
     }
 
     public static List<String> sources() {
         return List.of(
-                "ISO 2178 and ISO 2360: magnetic induction and eddy current methods, their scopes.",
-                "ASTM D7091: checking a gauge, combined tolerance of gauge and shim (from memory).",
-                "SSPC-PA 2: spots, and readings that do not repeat (from memory).",
-                "JCGM 100:2008 (GUM), 5.1 and annex G.4: combining uncertainties.",
-                "ENFSI guideline for evaluative reporting in forensic science (2015): words for the weight of"
-                        + " evidence.",
-                "ASTM D610-08 (2012), table 1; ISO 4628-3 (2003, 2016) as tabulated by a coating consultancy: grades"
-                        + " of rust.",
-                "49 CFR 565 and 574.5: vehicle identification numbers and tire dates. ISO 8601: weeks.",
-                "Factory levels of finish: a German leaflet on total paint thickness (Mar 11, 2025); I-CAR note on"
-                        + " clearcoat thickness; W. C. Anderson, Old Cars Weekly restoration series, part 9 (2010).",
-                "Everything else, especially weights of signs, repair needs, what a visit must cover and the order of"
-                        + " what matters, is common practice without a published source.");
+                say("report.method-texts.iso-2178-and-iso-2360"),
+                say("report.method-texts.astm-d7091-checking-a-gauge"),
+                say("report.method-texts.sspc-pa-2-spots-and"),
+                say("report.method-texts.jcgm-100-2008-gum-5"),
+                say("report.method-texts.enfsi-guideline-for-evaluative"),
+                say("report.method-texts.astm-d610-08-2012-table"),
+                say("report.method-texts.49-cfr-565-and-574"),
+                say("report.method-texts.factory-levels-of-finish-a"),
+                say("report.method-texts.everything-else-especially-weights"));
     }
 
     private static String label(Findings car, ZoneId zone) {

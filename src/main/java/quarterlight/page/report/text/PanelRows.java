@@ -1,5 +1,7 @@
 package quarterlight.page.report.text;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,12 +31,13 @@ public final class PanelRows {
         chapter.statements().forEach(said -> words.add(said.text()));
         car.history()
                 .zone(zone.id())
-                .map(found -> "Refinish likelihood " + ZoneHistory.shown(found.refinishScore()) + " of 100.")
+                .map(found ->
+                        say("report.panel-rows.refinish-likelihood-of-100", ZoneHistory.shown(found.refinishScore())))
                 .ifPresent(words::add);
         car.rust()
                 .zone(zone.id())
                 .filter(ZoneRust::lookedAt)
-                .ifPresent(rust -> words.add("Rust " + PageFacts.rust(rust) + "."));
+                .ifPresent(rust -> words.add(say("report.panel-rows.rust", PageFacts.rust(rust))));
         return new ReportContent.PanelRow(
                 chapter.id(),
                 chapter.name(),
@@ -45,7 +48,8 @@ public final class PanelRows {
                         .orElse(""),
                 words,
                 chapter.photos().stream()
-                        .map(photo -> new ReportContent.Link(photo.id(), "photo " + photo.number()))
+                        .map(photo ->
+                                new ReportContent.Link(photo.id(), say("report.panel-rows.photo", photo.number())))
                         .toList());
     }
 }

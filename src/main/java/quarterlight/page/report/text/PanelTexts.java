@@ -1,5 +1,7 @@
 package quarterlight.page.report.text;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,31 +26,38 @@ final class PanelTexts {
         List<String> sentences = new ArrayList<>();
         String sides = found.sides().stream()
                 .filter(pair -> selection.shows(pair.left()) && selection.shows(pair.right()))
-                .map(pair -> label(car, pair.left()).replace(", left", "") + " " + number(pair.difference(), ramp))
+                .map(pair -> label(car, pair.left()).replaceFirst(", (left|links)", "") + " "
+                        + number(pair.difference(), ramp))
                 .collect(Collectors.joining("; "));
         if (!sides.isEmpty()) {
-            sentences.add("Left minus right, in " + ramp.unitName() + " with 95\u2009% intervals: " + sides + ".");
+            sentences.add(say("report.panel-texts.left-minus-right-in-with", ramp.unitName(), sides));
         }
         String apart = found.against().stream()
                 .filter(one -> one.difference().isClear() && selection.shows(one.zone()))
                 .map(one -> label(car, one.zone()) + " " + number(one.difference(), ramp))
                 .collect(Collectors.joining("; "));
         if (!apart.isEmpty()) {
-            sentences.add("Clearly different from the rest of the car: " + apart + ".");
+            sentences.add(say("report.panel-texts.clearly-different-from-the-rest", apart));
         }
         found.components().ifPresent(scatter -> sentences.add(words(scatter, ramp)));
         return sentences;
     }
 
     private static String words(VarianceComponents scatter, ThicknessRamp ramp) {
-        return "Standard deviation between panels " + ramp.number(scatter.sdBetween()) + ", within a panel "
-                + ramp.number(scatter.sdWithin()) + "\u2009" + ramp.unitName()
-                + (scatter.between() == 0 ? "; panels differ by no more than spots within a panel do." : ".");
+        return say(
+                "report.panel-texts.standard-deviation-between-panels",
+                ramp.number(scatter.sdBetween()),
+                ramp.number(scatter.sdWithin()),
+                ramp.unitName(),
+                scatter.between() == 0 ? say("report.panel-texts.panels-differ-by-no-more") : ".");
     }
 
     private static String number(MeanDifference difference, ThicknessRamp ramp) {
-        return signed(difference.difference(), ramp) + " (" + signed(difference.low(), ramp) + " to "
-                + signed(difference.high(), ramp) + ")";
+        return say(
+                "report.panel-texts.to",
+                signed(difference.difference(), ramp),
+                signed(difference.low(), ramp),
+                signed(difference.high(), ramp));
     }
 
     private static String signed(double um, ThicknessRamp ramp) {

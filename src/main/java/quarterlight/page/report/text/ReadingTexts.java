@@ -1,9 +1,10 @@
 package quarterlight.page.report.text;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,7 +24,6 @@ import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.gauge.GaugeReach;
 import quarterlight.thickness.spot.Spot;
 import quarterlight.thickness.statistics.Outlier;
-import quarterlight.units.Numerals;
 import quarterlight.units.XmlText;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
@@ -90,10 +90,13 @@ public final class ReadingTexts {
                             TextMeasure.bundled(),
                             PROFILE_PX,
                             PanelProfileDrawing.Room.PAGE);
-                    String words =
-                            XmlText.escaped(name + " in section, along the panel from the left: " + drawing.words());
+                    String words = XmlText.escaped(
+                            say("report.reading-texts.in-section-along-the-panel", name, drawing.words()));
                     String element = DrawnSvg.element(
-                            drawing.widthPx(), drawing.heightPx(), drawing::draw, name + " from its edge");
+                            drawing.widthPx(),
+                            drawing.heightPx(),
+                            drawing::draw,
+                            say("report.reading-texts.from-its-edge", name));
                     return "<div class=\"whole\">"
                             + DrawnSvg.sized(
                                     element, MM_PER_PX * drawing.widthPx(), MM_PER_PX * drawing.heightPx(), words)
@@ -106,47 +109,63 @@ public final class ReadingTexts {
     private String summary(ZoneThickness zone) {
         List<String> parts = new ArrayList<>();
         if (!zone.readable()) {
-            return "the gauge cannot read " + substrate(zone) + ": its readings tell nothing of the coating";
+            return say("report.reading-texts.the-gauge-cannot-read-its", substrate(zone));
         }
         zone.meanUm()
-                .ifPresent(mean -> parts.add(
-                        length(OptionalDouble.of(mean)) + " on average over " + count(zone.valueSpots(), "spot")));
+                .ifPresent(mean -> parts.add(say(
+                        "report.reading-texts.on-average-over",
+                        length(OptionalDouble.of(mean)),
+                        count(zone.valueSpots(), "report.reading-texts.spots"))));
         if (zone.noMetal() > 0) {
-            parts.add("no metal on " + count(zone.noMetal(), "spot"));
+            parts.add(say("report.reading-texts.no-metal-on", count(zone.noMetal(), "report.reading-texts.spots")));
         }
         if (zone.overSpots() > 0) {
-            parts.add("beyond the range on " + count(zone.overSpots(), "spot"));
+            parts.add(say(
+                    "report.reading-texts.beyond-the-range-on", count(zone.overSpots(), "report.reading-texts.spots")));
         }
-        return parts.isEmpty() ? "no reading counts" : String.join(", ", parts);
+        return parts.isEmpty() ? say("report.reading-texts.no-reading-counts") : String.join(", ", parts);
     }
 
     private List<String> figures(ZoneThickness zone) {
         List<String> parts = new ArrayList<>();
         if (!zone.readable()) {
-            parts.add("The gauge cannot read this material (" + substrate(zone)
-                    + "); its readings are not coating thickness");
+            parts.add(say("report.reading-texts.the-gauge-cannot-read-this", substrate(zone)));
         }
         if (zone.meanUm().isPresent()) {
-            String mean = "Mean " + length(zone.meanUm()) + " over " + count(zone.valueSpots(), "spot");
+            String mean = say(
+                    "report.reading-texts.mean-over",
+                    length(zone.meanUm()),
+                    count(zone.valueSpots(), "report.reading-texts.spots"));
             parts.add(
                     zone.showsInterval()
-                            ? mean + ", 95\u2009% interval "
-                                    + ramp.number(zone.ci95LowUm().getAsDouble()) + " to "
-                                    + length(zone.ci95HighUm()) + ", standard deviation " + length(zone.sdUm())
+                            ? say(
+                                    "report.reading-texts.95-interval-to-standard-deviation",
+                                    mean,
+                                    ramp.number(zone.ci95LowUm().getAsDouble()),
+                                    length(zone.ci95HighUm()),
+                                    length(zone.sdUm()))
                             : mean);
-            parts.add(count(zone.readings(), "reading") + " from "
-                    + ramp.number(zone.minUm().getAsDouble()) + " to " + length(zone.maxUm()) + ", median "
-                    + length(zone.medianUm()));
+            parts.add(say(
+                    "report.reading-texts.from-to-median",
+                    count(zone.readings(), "report.reading-texts.readings"),
+                    ramp.number(zone.minUm().getAsDouble()),
+                    length(zone.maxUm()),
+                    length(zone.medianUm())));
         }
         uncertainty(zone).ifPresent(parts::add);
         if (zone.noMetal() > 0) {
-            parts.add("no metal found on " + count(zone.noMetal(), "spot"));
+            parts.add(
+                    say("report.reading-texts.no-metal-found-on", count(zone.noMetal(), "report.reading-texts.spots")));
         }
         if (zone.overSpots() > 0) {
-            parts.add("beyond the gauge's range on " + count(zone.overSpots(), "spot"));
+            parts.add(say(
+                    "report.reading-texts.beyond-the-gauge-s-range",
+                    count(zone.overSpots(), "report.reading-texts.spots")));
         }
         if (zone.excluded() > 0) {
-            parts.add(count(zone.excluded(), "reading") + " excluded, see below");
+            parts.add(say(
+                    "report.reading-texts.excluded-see-below",
+                    count(zone.excluded(), "report.reading-texts.readings")));
         }
         return parts;
     }
@@ -156,20 +175,21 @@ public final class ReadingTexts {
                 car.visit().gaugeChecks().stream().map(Recorded::value).toList();
         return MeanUncertainty.of(zone, car.thickness().correction(), checks)
                 .filter(known -> full && zone.readable())
-                .map(known -> "including gauge and shim tolerances: \u00b1\u2009"
-                        + length(OptionalDouble.of(known.expandedUm())) + " (95\u2009%)");
+                .map(known -> say(
+                        "report.reading-texts.including-gauge-and-shim-tolerances",
+                        length(OptionalDouble.of(known.expandedUm()))));
     }
 
     private String substrate(ZoneThickness zone) {
-        return car.visit().facts().car().substrateOf(zone.zone()).word();
+        return car.visit().facts().car().substrateOf(zone.zone()).said();
     }
 
     private String length(OptionalDouble um) {
         return ramp.number(um.orElseThrow()) + "\u2009" + ramp.unitName();
     }
 
-    private static String count(int number, String thing) {
-        return Numerals.count(number, thing, thing + "s");
+    private static String count(int number, String key) {
+        return say(key, number);
     }
 
     /** Spot by spot, each reading as typed with its unit and its note. */
@@ -193,19 +213,21 @@ public final class ReadingTexts {
             }
         }
         List<String> all = new ArrayList<>();
-        lines.forEach((label, texts) -> all.add("Spot " + label + ": " + String.join(", ", texts)));
+        lines.forEach((label, texts) -> all.add(say("report.reading-texts.spot", label, String.join(", ", texts))));
         if (!single.isEmpty()) {
-            all.add((all.isEmpty() ? "Spots: " : "Single spots: ") + String.join(", ", single));
+            all.add((all.isEmpty() ? "Spots: " : say("report.reading-texts.single-spots")) + String.join(", ", single));
         }
         rows.values().stream()
                 .filter(reading -> reading.exclude().isPresent())
-                .forEach(reading -> all.add("Excluded: " + typed(reading) + ", because: "
-                        + reading.exclude().get()));
+                .forEach(reading -> all.add(say(
+                        "report.reading-texts.excluded-because",
+                        typed(reading),
+                        reading.exclude().get())));
         if (zone.readable()) {
             rows.values().stream()
                     .filter(reading -> reading.exclude().isEmpty() && !reads(zone, reading))
-                    .forEach(reading -> all.add("Left out: " + typed(reading)
-                            + ", because the recorded mode cannot read " + substrate(zone)));
+                    .forEach(reading -> all.add(say(
+                            "report.reading-texts.left-out-because-the-recorded", typed(reading), substrate(zone))));
         }
         return all;
     }
@@ -233,7 +255,9 @@ public final class ReadingTexts {
                             + length(OptionalDouble.of(
                                     range.unit().toUm(range.high().doubleValue())));
         }
-        return value instanceof GaugeValue.NoMetal ? "no metal" : "beyond the range";
+        return value instanceof GaugeValue.NoMetal
+                ? say("report.reading-texts.no-metal")
+                : say("report.reading-texts.beyond-the-range");
     }
 
     private Optional<String> ranges(ZoneThickness zone) {
@@ -244,23 +268,20 @@ public final class ReadingTexts {
                 .filter(GaugeValue.Range.class::isInstance)
                 .map(this::value)
                 .collect(Collectors.joining(", "));
-        return said.isEmpty()
-                ? Optional.empty()
-                : Optional.of("Said as a range, with no part in the figures: " + said + ".");
+        return said.isEmpty() ? Optional.empty() : Optional.of(say("report.reading-texts.said-as-a-range-with", said));
     }
 
     private List<String> remarks(ZoneThickness zone) {
         List<String> remarks = new ArrayList<>();
         ranges(zone).ifPresent(remarks::add);
         for (Outlier outlier : zone.outliers()) {
-            remarks.add(String.format(
-                    Locale.US,
-                    "The spot at %s\u2009%s is an outlier (%s); it is counted all the same.",
+            remarks.add(say(
+                    "report.reading-texts.the-spot-at-is-an",
                     ramp.number(outlier.um()),
                     ramp.unitName(),
                     outlier.rule() == Outlier.Rule.GRUBBS
-                            ? "Grubbs' test at 0.05"
-                            : "beyond 1.5 interquartile ranges from the quartiles"));
+                            ? say("report.reading-texts.grubbs-test-at-0-05")
+                            : say("report.reading-texts.beyond-1-5-interquartile-ranges")));
         }
         return remarks;
     }

@@ -1,5 +1,8 @@
 package quarterlight.page.report.text;
 
+import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
+
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -8,7 +11,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
@@ -62,11 +64,12 @@ record Reliability(List<Band> bands) {
     /** In one sentence, what became of the panels in each band. */
     String sentence() {
         int panels = bands.stream().mapToInt(Band::panels).sum();
-        return String.format(Locale.US, "On simulated cars (%,d panels), of 100 panels called ", panels)
-                + bands.stream()
+        return say(
+                "report.reliability.were-refinished-real-cars-may",
+                say("report.reliability.on-simulated-cars-panels-of", figure("%,d", panels)),
+                bands.stream()
                         .filter(band -> band.panels() >= SHOWN)
-                        .map(band -> band.from() + " to " + band.to() + ", " + band.ofHundred())
-                        .collect(Collectors.joining("; "))
-                + " were refinished. Real cars may differ.";
+                        .map(band -> say("report.reliability.to", band.from(), band.to(), band.ofHundred()))
+                        .collect(Collectors.joining("; ")));
     }
 }

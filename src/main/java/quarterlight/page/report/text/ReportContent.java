@@ -1,5 +1,7 @@
 package quarterlight.page.report.text;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -130,21 +132,21 @@ public record ReportContent(
     /** The parts of the report with their titles, in order; those that are empty, or of a report in full, are left out. */
     public List<Link> parts(boolean full) {
         List<Link> parts = new ArrayList<>(List.of(
-                new Link("summary", "Summary"),
-                new Link("drawing", "Body diagram"),
-                new Link("matters", "What matters, in full")));
-        part(!zones.isEmpty(), "evidence", "Zones with something to say", parts);
-        part(!panels.isEmpty(), "panels", "Panels as expected", parts);
-        part(!quiet.isEmpty(), "quiet", "Other zones", parts);
-        part(full, "marks", "Marks and dates", parts);
-        part(full, "trials", "Trials", parts);
-        part(full, "missing", "What is missing", parts);
-        part(full, "gauge", "Gauge check", parts);
-        part(true, "method", "Method and limits", parts);
-        part(!experts.isEmpty(), "experts", "Appendix: figures for experts", parts);
-        part(!photos.isEmpty(), "hashes", "Appendix: photos and their hashes", parts);
-        part(!glossary.isEmpty(), "glossary", "Terms used", parts);
-        part(full, "sources", "Sources", parts);
+                new Link("summary", say("report.report-content.summary")),
+                new Link("drawing", say("report.report-content.body-diagram")),
+                new Link("matters", say("report.report-content.what-matters-in-full"))));
+        part(!zones.isEmpty(), "evidence", say("report.report-content.zones-with-something-to-say"), parts);
+        part(!panels.isEmpty(), "panels", say("report.report-content.panels-as-expected"), parts);
+        part(!quiet.isEmpty(), "quiet", say("report.report-content.other-zones"), parts);
+        part(full, "marks", say("report.report-content.marks-and-dates"), parts);
+        part(full, "trials", say("report.report-content.trials"), parts);
+        part(full, "missing", say("report.report-content.what-is-missing"), parts);
+        part(full, "gauge", say("report.report-content.gauge-check"), parts);
+        part(true, "method", say("report.report-content.method-and-limits"), parts);
+        part(!experts.isEmpty(), "experts", say("report.report-content.appendix-figures-for-experts"), parts);
+        part(!photos.isEmpty(), "hashes", say("report.report-content.appendix-photos-and-their-hashes"), parts);
+        part(!glossary.isEmpty(), "glossary", say("report.report-content.terms-used"), parts);
+        part(full, "sources", say("report.report-content.sources"), parts);
         return parts;
     }
 

@@ -1,9 +1,11 @@
 package quarterlight.page.report.text;
 
+import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -49,38 +51,38 @@ final class RustTexts {
 
     private static String figures(ZoneRust zone) {
         if (!zone.lookedAt()) {
-            return "Not looked at for rust.";
+            return say("report.rust-texts.not-looked-at-for-rust");
         }
         double mm2 = zone.rust().map(Area::mm2).orElse(0.0);
         if (!zone.byEye().isEmpty() && zone.rust().isEmpty()) {
-            return "Seen by eye; not outlined, so without an area, a share or a grade.";
+            return say("report.rust-texts.seen-by-eye-not-outlined");
         }
         if (mm2 == 0) {
-            return "Looked for, none seen.";
+            return say("report.rust-texts.looked-for-none-seen");
         }
         List<String> parts = new ArrayList<>();
         String spread = zone.rustSdMm2().isPresent()
-                ? String.format(
-                        Locale.US,
-                        " (\u00b1\u2009%.0f\u2009mm\u00b2 from the marking)",
-                        zone.rustSdMm2().getAsDouble())
+                ? say(
+                        "report.rust-texts.mm-from-the-marking",
+                        figure("%.0f", zone.rustSdMm2().getAsDouble()))
                 : "";
         parts.add(size(zone.rust().get()) + spread);
         if (zone.percent().isPresent() && zone.zoneArea().isPresent()) {
-            parts.add(String.format(
-                    Locale.US,
-                    "%.2g\u2009%% of the zone's nominal %,.0f\u2009cm\u00b2",
-                    zone.percent().getAsDouble(),
-                    zone.zoneArea().get().mm2() / 100));
+            parts.add(say(
+                    "report.rust-texts.of-the-zone-s-nominal",
+                    figure("%.2g", zone.percent().getAsDouble()),
+                    figure("%,.0f", zone.zoneArea().get().mm2() / 100)));
         }
-        zone.gradeInWords().ifPresent(grade -> parts.add("ASTM D610 grade " + grade));
+        zone.gradeInWords().ifPresent(grade -> parts.add(say("report.rust-texts.astm-d610-grade", grade)));
         if (zone.ri().isPresent()) {
-            parts.add("ISO 4628-3 Ri " + zone.ri().getAsInt());
+            parts.add(say("report.rust-texts.iso-4628-3-ri", zone.ri().getAsInt()));
         }
         int holes = zone.holes().orElse(0);
         if (holes > 0) {
-            parts.add((holes == 1 ? "1 hole" : holes + " holes, the largest")
-                    + zone.largestHole().map(area -> " of " + size(area)).orElse(""));
+            parts.add((holes == 1 ? say("report.rust-texts.1-hole") : say("report.rust-texts.holes-the-largest", holes))
+                    + zone.largestHole()
+                            .map(area -> say("report.rust-texts.of", size(area)))
+                            .orElse(""));
         }
         return String.join("; ", parts) + ".";
     }
@@ -93,7 +95,7 @@ final class RustTexts {
         return Stream.of(
                         measuredNeed(zone),
                         zone.needByEye()
-                                .map(need -> "Repair need by eye, not measured: " + need.word() + ".")
+                                .map(need -> say("report.rust-texts.repair-need-by-eye-not", need.said()))
                                 .orElse(""))
                 .filter(sentence -> !sentence.isEmpty())
                 .collect(Collectors.joining(" "));
@@ -101,13 +103,14 @@ final class RustTexts {
 
     private static String measuredNeed(ZoneRust zone) {
         return zone.need()
-                .map(need -> "Repair need: " + need.word()
-                        + (zone.advice().reasons().isEmpty()
+                .map(need -> say(
+                        "report.rust-texts.repair-need",
+                        need.said(),
+                        zone.advice().reasons().isEmpty()
                                 ? ""
                                 : " ("
                                         + String.join("; ", zone.advice().reasons())
-                                                .replace(" mm2", "\u2009mm\u00b2") + ")")
-                        + ".")
+                                                .replace(" mm2", "\u2009mm\u00b2") + ")"))
                 .orElse("");
     }
 
@@ -138,19 +141,18 @@ final class RustTexts {
         String figure = area.area()
                 .map(a -> size(a)
                         + (area.sdMm2().isPresent()
-                                ? String.format(
-                                        Locale.US,
-                                        ", \u00b1\u2009%.0f\u2009mm\u00b2",
-                                        area.sdMm2().getAsDouble())
+                                ? say(
+                                        "report.rust-texts.mm",
+                                        figure("%.0f", area.sdMm2().getAsDouble()))
                                 : ""))
-                .orElse("cannot be measured");
+                .orElse(say("report.rust-texts.cannot-be-measured"));
         List<String> more = new ArrayList<>();
-        trace.patch().ifPresent(patch -> more.add("patch " + patch));
+        trace.patch().ifPresent(patch -> more.add(say("report.rust-texts.patch", patch)));
         trace.note().ifPresent(more::add);
         List<String> common = shared(trace.zone());
         area.remarks().stream().filter(remark -> !common.contains(remark)).forEach(more::add);
         return new ReportContent.TraceText(
-                LikelihoodTexts.words(trace.kind().word()),
+                LikelihoodTexts.words(trace.kind().said()),
                 figure,
                 String.join("; ", more).replace(".; ", ". "),
                 shots.link(Optional.of(trace.photo())));

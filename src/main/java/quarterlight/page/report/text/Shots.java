@@ -1,5 +1,7 @@
 package quarterlight.page.report.text;
 
+import static quarterlight.language.Sentences.say;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -165,7 +167,7 @@ public final class Shots {
     /** The place where a photo is shown; empty if it is not shown. */
     Optional<ReportContent.Link> link(Optional<PhotoId> photo) {
         return photo.flatMap(id -> Optional.ofNullable(first.get(id)))
-                .map(shot -> new ReportContent.Link(shot.id(), "photo " + shot.number()));
+                .map(shot -> new ReportContent.Link(shot.id(), say("report.shots.photo", shot.number())));
     }
 
     /** The places where some photos are shown; those that are not shown are left out. */

@@ -1,5 +1,7 @@
 package quarterlight.page.report.text;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -54,7 +56,7 @@ public final class StripPlot {
     /** One zone without its name. */
     static String one(Findings car, ThicknessRamp ramp, ZoneThickness zone, String name) {
         return new StripPlot(car, ramp, NARROW)
-                .drawing(List.of(zone), "Thickness of " + name + ": " + words(zone, ramp));
+                .drawing(List.of(zone), say("report.strip-plot.thickness-of", name, words(zone, ramp)));
     }
 
     /** One zone as a line of a table, without an axis. */
@@ -62,7 +64,7 @@ public final class StripPlot {
         StripPlot plot = new StripPlot(car, ramp, CELL);
         plot.rectangle(plot.x(plot.levelLowUm), 0, plot.x(plot.levelHighUm) - plot.x(plot.levelLowUm), ROW, BAND);
         plot.row(zone, ROW / 2);
-        return plot.element(ROW, "Thickness of " + name + ": " + words(zone, ramp));
+        return plot.element(ROW, say("report.strip-plot.thickness-of", name, words(zone, ramp)));
     }
 
     /** The axis of such lines. */
@@ -72,7 +74,7 @@ public final class StripPlot {
             plot.text(plot.x(tick), 12, "middle", SECOND, plot.shown(tick));
             plot.line(plot.x(tick), 15, plot.x(tick), 18, SECOND, 0.8);
         }
-        return plot.element(ROW, "Scale of the strips, in " + ramp.unitName());
+        return plot.element(ROW, say("report.strip-plot.scale-of-the-strips-in", ramp.unitName()));
     }
 
     /** The spots in words: what a reader hears who does not see the plot. */
@@ -82,9 +84,12 @@ public final class StripPlot {
                 .sorted()
                 .mapToObj(ramp::number)
                 .collect(Collectors.joining(", "));
-        String more = (zone.noMetal() > 0 ? "; no metal on " + zone.noMetal() : "")
-                + (zone.overSpots() > 0 ? "; beyond range on " + zone.overSpots() : "");
-        return (values.isEmpty() ? "no values" : "spots at " + values + " " + ramp.unitName()) + more;
+        String more = (zone.noMetal() > 0 ? say("report.strip-plot.no-metal-on", zone.noMetal()) : "")
+                + (zone.overSpots() > 0 ? say("report.strip-plot.beyond-range-on", zone.overSpots()) : "");
+        return (values.isEmpty()
+                        ? say("report.strip-plot.no-values")
+                        : say("report.strip-plot.spots-at", values, ramp.unitName()))
+                + more;
     }
 
     private String drawing(List<ZoneThickness> zones, String alt) {

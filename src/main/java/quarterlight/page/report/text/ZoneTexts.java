@@ -1,5 +1,8 @@
 package quarterlight.page.report.text;
 
+import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -121,18 +124,19 @@ public final class ZoneTexts {
                         Optional.of(statement.what().words()),
                         details.part(),
                         details.size().map(SaidSize::said),
-                        statement.severity().map(Worded::word),
+                        statement.severity().map(Worded::said),
                         details.certainty()
                                 .filter(certainty -> certainty != Certainty.SURE)
-                                .map(Worded::word),
+                                .map(Worded::said),
                         Optional.of(details.saidBy())
                                 .filter(by -> by != SaidBy.INSPECTOR)
-                                .map(by -> "said by " + by.word()),
-                        Optional.of(statement.basis().map(Worded::word).orElse("basis not stated")))
+                                .map(by -> say("report.zone-texts.said-by", by.said())),
+                        Optional.of(
+                                statement.basis().map(Worded::said).orElse(say("report.zone-texts.basis-not-stated"))))
                 .flatMap(Optional::stream)
                 .collect(Collectors.joining(" \u00b7 "));
         return new ReportContent.StatementText(
-                LikelihoodTexts.words(withdrawn ? "withdrawn \u00b7 " + kind : kind),
+                LikelihoodTexts.words(withdrawn ? say("report.zone-texts.withdrawn", kind) : kind),
                 statement.text(),
                 said.getOrDefault(row.id(), ""),
                 shots.links(statement.photos()));
@@ -149,14 +153,14 @@ public final class ZoneTexts {
                 if (here) {
                     sign.speaksFor()
                             .filter(panel -> !panel.equals(zone))
-                            .ifPresent(panel -> more.add("speaks for " + label(panel)));
+                            .ifPresent(panel -> more.add(say("report.zone-texts.speaks-for", label(panel))));
                 } else {
-                    more.add("on " + label(sign.zone()));
+                    more.add(say("report.zone-texts.on", label(sign.zone())));
                 }
                 sign.note().ifPresent(more::add);
                 texts.add(new ReportContent.SignText(
-                        LikelihoodTexts.words(sign.kind().word()),
-                        sign.seen() ? "seen" : "looked for, not seen",
+                        LikelihoodTexts.words(sign.kind().said()),
+                        sign.seen() ? "seen" : say("report.zone-texts.looked-for-not-seen"),
                         String.join("; ", more),
                         shots.link(sign.photo())));
             }
@@ -195,8 +199,11 @@ public final class ZoneTexts {
                                         picture.map(p -> p.width() * scale).orElse(0.0))),
                 picture.isPresent() ? "" : instead(shot, first),
                 !first.equals(shot) && pictures.of(shot.frame()).isPresent(),
-                "Photo " + shot.number()
-                        + shot.zone().map(zone -> ", " + label(zone)).orElse("") + (what.isEmpty() ? "" : ": " + what),
+                say(
+                        "report.zone-texts.photo",
+                        shot.number(),
+                        shot.zone().map(zone -> ", " + label(zone)).orElse(""),
+                        what.isEmpty() ? "" : ": " + what),
                 shot.shows(),
                 shot.caption(),
                 (shot.time() + place(shot.frame())).strip(),
@@ -208,7 +215,8 @@ public final class ZoneTexts {
                 first.equals(shot) ? words.of(shot.frame()) : List.of(),
                 first.equals(shot)
                         ? Optional.empty()
-                        : Optional.of(new ReportContent.Link(first.id(), "photo " + first.number())));
+                        : Optional.of(
+                                new ReportContent.Link(first.id(), say("report.zone-texts.photo-2", first.number()))));
     }
 
     /** The beginning of its hash, by which the original can be told. */
@@ -223,8 +231,8 @@ public final class ZoneTexts {
         }
         boolean page = kind(frame).equals(Optional.of(MediaKind.PAPER));
         return page
-                ? String.format(Locale.US, " page %.0f", frame.at().getAsDouble())
-                : String.format(Locale.US, " at %.1f\u2009s", frame.at().getAsDouble());
+                ? say("report.zone-texts.page", figure("%.0f", frame.at().getAsDouble()))
+                : say("report.zone-texts.at-s", figure("%.1f", frame.at().getAsDouble()));
     }
 
     private Optional<MediaKind> kind(Frame frame) {
@@ -233,13 +241,17 @@ public final class ZoneTexts {
 
     private String instead(Shots.Shot shot, Shots.Shot first) {
         if (!first.equals(shot) && pictures.of(shot.frame()).isPresent()) {
-            return "Shown " + first.zone().map(zone -> "at " + label(zone)).orElse("with the marks") + ".";
+            return say(
+                    "report.zone-texts.shown",
+                    first.zone()
+                            .map(zone -> say("report.zone-texts.at", label(zone)))
+                            .orElse(say("report.zone-texts.with-the-marks")));
         }
         return switch (kind(shot.frame()).orElse(MediaKind.PHOTO)) {
-            case FILM -> "A film: this moment cannot be shown on paper. The film is kept with the visit.";
-            case SOUND -> "A sound, to be listened to. It is kept with the visit.";
-            case PAPER -> "This page cannot be shown here. The paper is kept with the visit.";
-            default -> "This photo cannot be shown here. The original is kept with the visit.";
+            case FILM -> say("report.zone-texts.a-film-this-moment-cannot");
+            case SOUND -> say("report.zone-texts.a-sound-to-be-listened");
+            case PAPER -> say("report.zone-texts.this-page-cannot-be-shown");
+            default -> say("report.zone-texts.this-photo-cannot-be-shown");
         };
     }
 

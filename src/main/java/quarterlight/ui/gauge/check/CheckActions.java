@@ -38,14 +38,13 @@ final class CheckActions {
     }
 
     /** A number with point or comma that is 0 or more; empty for a blank. */
-    static OptionalDouble number(String typed) throws EditRefused {
+    OptionalDouble number(String typed) throws EditRefused {
         String text = typed.strip().replace(',', '.');
         if (text.isEmpty()) {
             return OptionalDouble.empty();
         }
         if (!text.matches("\\d{1,7}(\\.\\d{1,4})?")) {
-            throw new EditRefused(
-                    "accuracy", "\"" + typed.strip() + "\" is no accuracy. Type a number of 0 or more, or nothing.");
+            throw new EditRefused("accuracy", parts.texts().get("check.accuracy.bad", typed.strip()));
         }
         return OptionalDouble.of(Double.parseDouble(text));
     }
@@ -57,7 +56,7 @@ final class CheckActions {
         if (value instanceof GaugeValue.Measured measured) {
             return measured;
         }
-        throw new EditRefused("gauge", "On bare metal or a shim the gauge shows a number; type it.");
+        throw new EditRefused("gauge", parts.texts().get("check.shown.bad"));
     }
 
     /** What the gauge showed; a blank takes the check back. */

@@ -133,7 +133,7 @@ public final class CheckPane extends JPanel {
 
     private void accuracy() {
         try {
-            actions.accuracy(CheckActions.number(percent.getText()), CheckActions.number(um.getText()));
+            actions.accuracy(actions.number(percent.getText()), actions.number(um.getText()));
         } catch (EditRefused refused) {
             parts.problems().remark(refused.getMessage());
         }

@@ -90,14 +90,14 @@ final class ModesPane extends JPanel {
     private List<FactTable.Column<Line>> columns() {
         return List.of(
                 column("zone", 180, line -> visit.label(line.zone())),
-                column("substrate", 90, line -> line.substrate().word()),
+                column("substrate", 90, line -> line.substrate().said()),
                 column(
                         "mode",
                         110,
                         line -> line.modes().isEmpty()
                                 ? texts.get("check.mode.unknown")
                                 : line.modes().stream()
-                                        .map(GaugeMode::word)
+                                        .map(GaugeMode::said)
                                         .sorted()
                                         .collect(Collectors.joining(", "))),
                 column("readings", 70, line -> Integer.toString(line.readings())),

@@ -269,7 +269,7 @@ public final class HistoryPane extends JPanel {
                                 : texts.get(value instanceof GaugeValue.NoMetal ? "gauge.no-metal" : "gauge.beyond")));
         some.signs()
                 .forEach((kind, isSeen) ->
-                        things.add(texts.get(isSeen ? "history.sign.seen" : "history.sign.not-seen", kind.word())));
+                        things.add(texts.get(isSeen ? "history.sign.seen" : "history.sign.not-seen", kind.said())));
         return texts.get("history.supposed.these", String.join(", ", things));
     }
 

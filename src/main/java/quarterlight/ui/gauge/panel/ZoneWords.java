@@ -56,7 +56,7 @@ public final class ZoneWords {
             lines.add(texts.get(
                     "gauge.outlier",
                     shown(OptionalDouble.of(outlier.um()), unit),
-                    outlier.rule().word()));
+                    outlier.rule().said()));
         }
         return lines;
     }
@@ -67,7 +67,7 @@ public final class ZoneWords {
 
     private static void history(Texts texts, Findings car, ZoneHistory zone, List<String> lines) {
         lines.addAll(LikelihoodTexts.sentences(zone).subList(0, 2));
-        lines.add(texts.get("gauge.profile", car.history().profile().word()));
+        lines.add(texts.get("gauge.profile", car.history().profile().said()));
         lines.add(FinishCautions.texts().get(0));
     }
 }

@@ -112,7 +112,7 @@ final class SignGrid extends JTable {
 
     /** {@code tape-edge} as words. */
     static String words(SignKind kind) {
-        return kind.word().replace('-', ' ');
+        return kind.said().replace('-', ' ');
     }
 
     private String said(int row, int column) {

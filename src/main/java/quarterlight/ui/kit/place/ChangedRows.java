@@ -48,6 +48,18 @@ public record ChangedRows(Optional<RecordKind<?>> kind, List<RecordId> rows, Set
                 : Optional.of(new ChangedRows(Optional.empty(), List.of(), Set.of(), photos));
     }
 
+    /** Where one row is; empty if the visit does not hold it. */
+    public static Optional<ChangedRows> of(Subject.OfRow row, VisitRecord visit) {
+        return of(row.kind(), row.row(), visit);
+    }
+
+    private static <T> Optional<ChangedRows> of(RecordKind<T> kind, RecordId id, VisitRecord visit) {
+        return kind.of(visit).stream()
+                .filter(row -> row.id().equals(id))
+                .findFirst()
+                .map(row -> placed(kind, List.of(id), List.of(row)));
+    }
+
     private static <T> Optional<ChangedRows> of(RecordKind<T> kind, VisitRecord before, VisitRecord after) {
         List<Recorded<T>> old = kind.of(before);
         List<Recorded<T>> now = kind.of(after);
@@ -65,16 +77,20 @@ public record ChangedRows(Optional<RecordKind<?>> kind, List<RecordId> rows, Set
             }
         }
         old.stream().filter(row -> gone.containsKey(row.id())).forEach(changed::add);
+        return Optional.of(placed(kind, held, changed));
+    }
+
+    private static <T> ChangedRows placed(RecordKind<T> kind, List<RecordId> held, List<Recorded<T>> rows) {
         Set<ZoneId> zones = new LinkedHashSet<>();
         Set<PhotoId> photos = new LinkedHashSet<>();
-        changed.forEach(row -> kind.values(row.value()).forEach(value -> {
+        rows.forEach(row -> kind.values(row.value()).forEach(value -> {
             if (value instanceof ZoneId zone) {
                 zones.add(zone);
             } else if (value instanceof PhotoId photo) {
                 photos.add(photo);
             }
         }));
-        return Optional.of(new ChangedRows(Optional.of(kind), held, zones, List.copyOf(photos)));
+        return new ChangedRows(Optional.of(kind), held, zones, List.copyOf(photos));
     }
 
     /** True for rows of one of these kinds. */

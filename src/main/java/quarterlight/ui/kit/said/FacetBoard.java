@@ -105,12 +105,12 @@ public final class FacetBoard extends JPanel {
     private JToggleButton chip(Worded word) {
         char letter = texts.get("notes.letter." + word.word().replace(' ', '_')).charAt(0);
         letters.put(letter, word);
-        JToggleButton chip = new JToggleButton("<html><b>" + letter + "</b>&nbsp; " + word.word() + "</html>");
+        JToggleButton chip = new JToggleButton("<html><b>" + letter + "</b>&nbsp; " + word.said() + "</html>");
         chip.setName("facet-" + word.word().replace(' ', '-'));
         chip.setFocusable(false);
         chip.putClientProperty("JButton.buttonType", "toolBarButton");
         chip.putClientProperty("FlatLaf.style", "toolbar.selectedBackground: $quarterlight.ink");
-        Look.named(chip, texts.get("notes.letter.name", word.word(), String.valueOf(letter)));
+        Look.named(chip, texts.get("notes.letter.name", word.said(), String.valueOf(letter)));
         chip.addActionListener(e -> turn(word));
         chips.put(word, chip);
         return chip;
@@ -247,7 +247,7 @@ public final class FacetBoard extends JPanel {
             return texts.get(isFocusOwner() ? "notes.facets.here" : "notes.facets.none");
         }
         String named = ready.stream()
-                .map(word -> texts.get("notes.facets.one", word.word(), letterOf(word)))
+                .map(word -> texts.get("notes.facets.one", word.said(), letterOf(word)))
                 .collect(Collectors.joining(", "));
         return texts.get("notes.facets.suggested", named);
     }

@@ -19,4 +19,12 @@ public record Doubt(Station station, ChangedRows where, Optional<Gap> gap, Strin
         Objects.requireNonNull(gap, "gap");
         Objects.requireNonNull(sentence, "sentence");
     }
+
+    /** Whether both are about one matter, though what is said of it may have changed: the same row, the same gap, else the same words. */
+    public boolean isAboutTheSameAs(Doubt other) {
+        boolean samePlace = station == other.station && where.equals(other.where);
+        boolean sameGap = gap.map(Gap::matter).equals(other.gap.map(Gap::matter));
+        boolean named = gap.isPresent() || !where.rows().isEmpty();
+        return samePlace && sameGap && (named || sentence.equals(other.sentence));
+    }
 }

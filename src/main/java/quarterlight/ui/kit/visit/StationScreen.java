@@ -41,6 +41,11 @@ public interface StationScreen {
     /** Chooses the row of evidence that is missing. */
     default void reveal(Gap gap) {}
 
+    /** Where what was shown last stands, and takes the keyboard when one goes there to settle it. */
+    default JComponent revealed() {
+        return first();
+    }
+
     /** The station has come to the front. */
     default void shown() {}
 

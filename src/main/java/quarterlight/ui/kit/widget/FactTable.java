@@ -229,9 +229,21 @@ public final class FactTable<T> extends JTable {
                         i -> {
                             int row = convertRowIndexToView(i);
                             setRowSelectionInterval(row, row);
-                            scrollRectToVisible(getCellRect(row, 0, true));
+                            bringIntoSight(row);
                         },
                         this::clearSelection);
+    }
+
+    /** At once, and again once rows that came with it have their room: until then the table ends above them. */
+    private void bringIntoSight(int row) {
+        scrollRectToVisible(getCellRect(row, 0, true));
+        if (!isValid()) {
+            SwingUtilities.invokeLater(() -> {
+                if (isRowSelected(row)) {
+                    scrollRectToVisible(getCellRect(row, 0, true));
+                }
+            });
+        }
     }
 
     /** Told when the user chooses another row. */

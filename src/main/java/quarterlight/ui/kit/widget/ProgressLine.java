@@ -53,6 +53,16 @@ public final class ProgressLine extends JPanel implements SwingJobRunner.Display
         show(sentence);
     }
 
+    /** Corrects a word that no longer holds; anything else that was said since then stays. */
+    public void sayInstead(String before, String now) {
+        if (said.equals(before)) {
+            said = now;
+            if (running.isEmpty()) {
+                show(now);
+            }
+        }
+    }
+
     private void show(String sentence) {
         what.setText(sentence);
         what.setToolTipText(sentence);

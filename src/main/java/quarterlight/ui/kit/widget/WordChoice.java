@@ -40,7 +40,7 @@ public final class WordChoice<E extends Enum<E> & Worded> extends JComboBox<Stri
         constants = List.copyOf(words);
         removeAllItems();
         lacking.ifPresent(this::addItem);
-        constants.forEach(one -> addItem(one.word()));
+        constants.forEach(one -> addItem(one.said()));
     }
 
     public Optional<E> chosen() {

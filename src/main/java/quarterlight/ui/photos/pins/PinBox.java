@@ -45,6 +45,8 @@ public final class PinBox extends JPanel {
     public static final int ROWS = 9;
 
     private static final int FIRST_COLUMN = 5;
+    /** Below this width rows stand in one column, px. */
+    private static final int TWO_COLUMNS = 330;
 
     private final transient UiContext parts;
     private final transient Texts texts;
@@ -56,6 +58,7 @@ public final class PinBox extends JPanel {
     private final List<ZoneRow> rows = new ArrayList<>();
     private final JLabel hint = new JLabel(" ");
     private int marked;
+    private int columns;
 
     /**
      * @param leave gives the keyboard back to where it was
@@ -79,13 +82,37 @@ public final class PinBox extends JPanel {
             int at = i;
             row.addActionListener(e -> take(at));
             rows.add(row);
-            add(row, "cell %d %d, h 24!, wmin 0".formatted(i / FIRST_COLUMN, 2 + i % FIRST_COLUMN));
+            add(row);
         }
+        inColumns(2);
         listen();
         model.onSuggestions(this::fill);
         model.onList(this::fill);
         model.visit().selection().onSelected(this::fill);
         fill();
+    }
+
+    /** With large text two columns would be wider than what is seen of the pane. */
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        super.setBounds(x, y, width, height);
+        inColumns(width < Look.px(TWO_COLUMNS) ? 1 : 2);
+    }
+
+    private void inColumns(int wanted) {
+        if (columns == wanted) {
+            return;
+        }
+        columns = wanted;
+        MigLayout layout = (MigLayout) getLayout();
+        for (int i = 0; i < ROWS; i++) {
+            int down = wanted == 1 ? i : i % FIRST_COLUMN;
+            int across = wanted == 1 ? 0 : i / FIRST_COLUMN;
+            layout.setComponentConstraints(
+                    rows.get(i), "cell %d %d %d 1, h 24!, wmin 0".formatted(across, 2 + down, wanted == 1 ? 2 : 1));
+        }
+        rows.get(FIRST_COLUMN).setVisible(wanted == 1 || rows.get(0).isVisible());
+        revalidate();
     }
 
     private void listen() {
@@ -246,7 +273,7 @@ public final class PinBox extends JPanel {
         hint.setVisible(!key.isEmpty());
         // what is said takes the place of the first line
         rows.get(0).setVisible(key.isEmpty());
-        rows.get(FIRST_COLUMN).setVisible(key.isEmpty());
+        rows.get(FIRST_COLUMN).setVisible(key.isEmpty() || columns == 1);
         hint.setText(key.isEmpty() ? " " : texts.get(key));
         hint.setToolTipText(hint.getText());
     }

@@ -186,6 +186,17 @@ public final class PinTable extends JPanel {
         work.remove(chosen);
     }
 
+    /** Takes pins of the photo in hand in hand, to be seen. */
+    public void choose(List<RecordId> wantedPins) {
+        table.clearSelection();
+        for (int row = 0; row < pins.size(); row++) {
+            if (wantedPins.contains(pins.get(row).id())) {
+                table.addRowSelectionInterval(row, row);
+                table.scrollRectToVisible(table.getCellRect(row, 0, true));
+            }
+        }
+    }
+
     /** Goes to what the last pin shows, to be written at once. */
     public void editLast() {
         write(pins.size() - 1, SHOWS);

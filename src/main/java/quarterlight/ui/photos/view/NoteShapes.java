@@ -42,7 +42,7 @@ final class NoteShapes {
         PixelPoint b = note.points().get(note.points().size() - 1);
         box.setFrameFromDiagonal(a.x(), a.y(), b.x(), b.y());
         return new DrawnPart(
-                texts.get("photos.note.part", note.shape().word(), note.text().orElse(""))
+                texts.get("photos.note.part", note.shape().said(), note.text().orElse(""))
                         .strip(),
                 box,
                 chosen,

@@ -119,7 +119,7 @@ public final class TraceDesk implements PhotoCanvas.Overlay {
                 .map(row -> new DrawnPart(
                         texts.get(
                                 "trace.part",
-                                row.value().kind().word(),
+                                row.value().kind().said(),
                                 visit.label(row.value().zone())),
                         PhotoShapes.path(row.value().outline()).getBounds(),
                         chosen.equals(Optional.of(row.id())),

@@ -46,7 +46,7 @@ final class TraceInk {
         Path2D path = PhotoShapes.path(trace.outline());
         line(path, chosen ? palette.accent() : palette.ink(), chosen ? 2 : 1.4, false);
         Rectangle2D box = path.getBounds2D();
-        label(trace.kind().word(), box.getMinX(), box.getMinY() - 4 * unit);
+        label(trace.kind().said(), box.getMinX(), box.getMinY() - 4 * unit);
     }
 
     /** The outline at its least and its greatest size, two standard deviations to either side; the likely one is drawn as it is. */

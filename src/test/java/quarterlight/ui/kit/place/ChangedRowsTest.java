@@ -70,6 +70,9 @@ class ChangedRowsTest {
         assertThat(added.zones()).containsExactly(HOOD);
         assertThat(added.photos()).containsExactly(new PhotoId(2));
         assertThat(added.rows()).hasSize(1);
+        Subject.OfRow row = new Subject.OfRow(RecordKind.PINS, added.rows().get(0));
+        assertThat(ChangedRows.of(row, after)).as("the row alone").contains(added);
+        assertThat(ChangedRows.of(row, before)).isEmpty();
         ChangedRows gone = ChangedRows.between(after, before).orElseThrow();
         assertThat(gone.zones()).containsExactly(HOOD);
         assertThat(gone.photos()).containsExactly(new PhotoId(2));

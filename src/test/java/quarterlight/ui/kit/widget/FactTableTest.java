@@ -2,9 +2,14 @@ package quarterlight.ui.kit.widget;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
+import java.awt.Container;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import javax.swing.JLabel;
+import javax.swing.JScrollPane;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import quarterlight.ui.kit.look.Look;
@@ -67,5 +72,35 @@ class FactTableTest {
         assertThat(head.getHorizontalAlignment()).isEqualTo(JLabel.TRAILING);
         JLabel words = (JLabel) table.prepareRenderer(table.getCellRenderer(0, 0), 0, 0);
         assertThat(words.getHorizontalAlignment()).isEqualTo(JLabel.LEADING);
+    }
+
+    @Test
+    void aRowThatIsChosenAsItComesIsBroughtIntoSight() throws Exception {
+        JScrollPane scroll = new JScrollPane(table);
+        List<Fact> many = IntStream.range(0, 40)
+                .mapToObj(i -> new Fact("row " + i, i, Weight.PLAIN))
+                .toList();
+        SwingUtilities.invokeAndWait(() -> {
+            scroll.setSize(200, 120);
+            lay(scroll);
+            table.show(many);
+            table.choose(fact -> fact.figure() == 39);
+            lay(scroll);
+        });
+        // what was put off until the new rows have their room
+        SwingUtilities.invokeAndWait(() -> {});
+        SwingUtilities.invokeAndWait(() -> assertThat(table.getVisibleRect())
+                .as("the last row is seen")
+                .satisfies(seen -> assertThat(seen.contains(table.getCellRect(39, 0, false)))
+                        .isTrue()));
+    }
+
+    private static void lay(Container outer) {
+        outer.doLayout();
+        for (Component inner : outer.getComponents()) {
+            if (inner instanceof Container container) {
+                lay(container);
+            }
+        }
     }
 }
