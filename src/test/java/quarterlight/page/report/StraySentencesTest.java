@@ -39,6 +39,7 @@ class StraySentencesTest {
             String seen = text.replaceAll("(?s)<style.*?</style>", "").replaceAll("(?s)<[^>]*>", "\n");
             unmarked(seen).lines().forEach(line -> stray(line, strays));
         }
+        strays.removeIf(text -> text.startsWith("Quarterlight "));
         assertThat(strays).hasSize(STILL_STRAY);
     }
 
