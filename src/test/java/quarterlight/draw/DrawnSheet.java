@@ -1,18 +1,27 @@
 package quarterlight.draw;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
 import quarterlight.units.Worded;
 
 /** A diagram file as a stranger would read it: by text alone, without the code that wrote it. */
@@ -24,8 +33,18 @@ record DrawnSheet(String svg, List<Drawn> paths) {
     private static final Pattern ATTRIBUTE = Pattern.compile("([a-z-]+)=\"([^\"]*)\"");
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
-    static DrawnSheet read(String svg) {
-        return new DrawnSheet(svg, paths(svg));
+    /** Files that were read already; they do not change while tests run. */
+    private static final Map<BodyStyle, DrawnSheet> READ = new ConcurrentHashMap<>();
+
+    static DrawnSheet of(BodyStyle style) {
+        return READ.computeIfAbsent(style, which -> {
+            try {
+                String svg = Files.readString(DIAGRAMS.resolve(which.word() + ".svg"));
+                return new DrawnSheet(svg, paths(svg));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
     }
 
     record Drawn(String view, Map<String, String> attributes, List<Polygon> rings) {
@@ -88,6 +107,18 @@ record DrawnSheet(String svg, List<Drawn> paths) {
         }
         ring[points.length] = ring[0];
         return FACTORY.createPolygon(ring);
+    }
+
+    /** Tells some of its paths from others by their places in the file, without comparing points. */
+    List<?> key(List<Drawn> some) {
+        Set<Drawn> chosen = Collections.newSetFromMap(new IdentityHashMap<>());
+        chosen.addAll(some);
+        return List.of(
+                svg.hashCode(),
+                IntStream.range(0, paths.size())
+                        .filter(at -> chosen.contains(paths.get(at)))
+                        .boxed()
+                        .toList());
     }
 
     List<Drawn> zonesOf(Body body) {

@@ -46,9 +46,7 @@ class ZoneAreaTableTest {
     @MethodSource("bodies")
     void everyMeasuredZoneHasAnAreaInSquareMillimeters(Body body) throws IOException {
         List<Rule> rules = Rule.all();
-        List<Drawn> drawn = DrawnSheet.read(Files.readString(
-                        DrawnSheet.DIAGRAMS.resolve(body.style().word() + ".svg")))
-                .zonesOf(body);
+        List<Drawn> drawn = DrawnSheet.of(body.style()).zonesOf(body);
         for (Zone zone : catalog.zonesOf(body)) {
             if (MEASURED.contains(zone.group())) {
                 Rule rule = rule(rules, zone, body.style()).orElseThrow();
@@ -78,8 +76,7 @@ class ZoneAreaTableTest {
         List<Rule> rules = Rule.all();
         for (BodyStyle style : BodyStyle.values()) {
             Body body = Body.usual(style);
-            List<Drawn> drawn = DrawnSheet.read(Files.readString(DrawnSheet.DIAGRAMS.resolve(style.word() + ".svg")))
-                    .zonesOf(body);
+            List<Drawn> drawn = DrawnSheet.of(style).zonesOf(body);
             double sum = catalog.zonesOf(body).stream()
                     .filter(zone -> zone.group() == ZoneGroup.OUTER)
                     .mapToDouble(zone -> area(rule(rules, zone, style).orElseThrow(), drawn))

@@ -134,10 +134,15 @@ class EveryPageTest {
         for (PDPage page : document.getPages()) {
             List<String> open = new ArrayList<>();
             Set<String> goesOn = new HashSet<>();
+            List<PDAnnotationLink> links = new ArrayList<>();
             for (var annotation : page.getAnnotations(one -> one instanceof PDAnnotationLink)) {
-                PDAnnotationLink link = (PDAnnotationLink) annotation;
+                links.add((PDAnnotationLink) annotation);
+            }
+            List<String> texts = texts(page, links);
+            for (int i = 0; i < links.size(); i++) {
+                PDAnnotationLink link = links.get(i);
                 String goes = String.valueOf(link.getContents());
-                String said = text(page, link.getRectangle());
+                String said = texts.get(i);
                 boolean read = link.getRectangle().getHeight() > SEEN_PT;
                 if (GOES_ON.matcher(said).find()) {
                     goesOn.add(goes);
@@ -151,14 +156,18 @@ class EveryPageTest {
         return without;
     }
 
-    private static String text(PDPage page, PDRectangle where) throws Exception {
+    /** What stands where each link of a page is; the page is read once for all of them. */
+    private static List<String> texts(PDPage page, List<PDAnnotationLink> links) throws Exception {
         PDFTextStripperByArea area = new PDFTextStripperByArea();
-        double top = page.getCropBox().getHeight() - where.getUpperRightY();
-        area.addRegion(
-                "link",
-                new Rectangle2D.Double(
-                        where.getLowerLeftX() - 1, top - 1, where.getWidth() + 2, where.getHeight() + 2));
+        for (int i = 0; i < links.size(); i++) {
+            PDRectangle where = links.get(i).getRectangle();
+            double top = page.getCropBox().getHeight() - where.getUpperRightY();
+            area.addRegion(
+                    "link " + i,
+                    new Rectangle2D.Double(
+                            where.getLowerLeftX() - 1, top - 1, where.getWidth() + 2, where.getHeight() + 2));
+        }
         area.extractRegions(page);
-        return area.getTextForRegion("link");
+        return area.getRegions().stream().map(area::getTextForRegion).toList();
     }
 }
