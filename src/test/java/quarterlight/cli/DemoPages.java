@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -43,7 +46,22 @@ public final class DemoPages {
                 .forEach(row -> assertThat(inPdf).contains(letters(row.value().item())));
         record.marks()
                 .forEach(row -> assertThat(inPdf).contains(letters(row.value().text())));
+        saysWhatFillerNoSpotStandsOn(Files.readString(html));
         assertThat(HtmlValidator.objections(Files.readAllBytes(html))).isEmpty();
+    }
+
+    /** Of each panel with a likelihood, and never as nothing: the chance of filler between the spots. */
+    private static void saysWhatFillerNoSpotStandsOn(String html) {
+        List<String> panels = Pattern.compile("(?s)class=\"expert\".*?</div>")
+                .matcher(html)
+                .results()
+                .map(MatchResult::group)
+                .filter(panel -> panel.contains("Refinish likelihood"))
+                .map(panel -> panel.replaceAll("[\\s\u00a0\u2009]+", " "))
+                .toList();
+        assertThat(panels).hasSizeGreaterThan(5).allSatisfy(panel -> assertThat(panel)
+                .containsPattern("Chance of a 10 cm patch of filler that no spot stands on: (under 1|\\d+) of 100")
+                .doesNotContain("stands on: 0 of"));
     }
 
     /** The text without blanks and without the breaks of lines. */

@@ -44,7 +44,8 @@ public final class LikelihoodTexts {
                 .filter(reason ->
                         Math.abs(reason.log10Refinish()) >= TOO_SMALL || Math.abs(reason.log10Repair()) >= TOO_SMALL)
                 .forEach(reason -> reasons.add(new ReportContent.Fact(what(reason), effect(reason))));
-        return new ReportContent.LikelihoodText(plain(zone), figures, strength, reasons);
+        String untouched = zone.hiddenPatch().map(LikelihoodTexts::hidden).orElse("");
+        return new ReportContent.LikelihoodText(plain(zone), figures, strength, reasons, untouched);
     }
 
     /** What the likelihoods come to, in one sentence. */

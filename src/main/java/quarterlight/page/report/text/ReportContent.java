@@ -297,8 +297,8 @@ public record ReportContent(
             List<String> spots,
             List<String> remarks) {}
 
-    /** The likelihoods with what moved them; {@code plain} says it in one sentence. */
-    public record LikelihoodText(String plain, String figures, String strength, List<Fact> reasons) {}
+    /** The likelihoods with what moved them; {@code plain} says it in one sentence, {@code untouched} what filler no spot stands on, or is empty. */
+    public record LikelihoodText(String plain, String figures, String strength, List<Fact> reasons, String untouched) {}
 
     /** A sign that was seen, or looked for and not seen. */
     public record SignText(String sign, String seen, String more, Optional<Link> photo) {}

@@ -19,7 +19,7 @@ class GlossaryTest {
                 "Hood",
                 List.of(),
                 Optional.empty(),
-                Optional.of(new ReportContent.LikelihoodText(optional, "", "", List.of())),
+                Optional.of(new ReportContent.LikelihoodText(optional, "", "", List.of(), "")),
                 List.of(),
                 Optional.of(new ReportContent.RustText("", List.of(trace), "", List.of(), List.of())),
                 List.of());
