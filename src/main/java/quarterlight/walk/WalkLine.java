@@ -158,6 +158,11 @@ public final class WalkLine {
         return isNew ? Calibration.grounds(said, walk, talk(t)) : Calibration.groundsOfKnown(said, walk, talk(t));
     }
 
+    /** What the chains say of a photo, before it is brought to what is so. */
+    List<Suggestion> asRead(PhotoId photo) {
+        return asRead(momentOf.get(photo), hypotheses.weights());
+    }
+
     private List<Suggestion> at(int t, double[] weights, WalkTraits walk) {
         List<Suggestion> best = asRead(t, weights);
         if (!isNew) {

@@ -46,7 +46,7 @@ class WalkLineRulesTest {
         return new ZoneSuggestions(zones, doors(zones), ZoneKin.NONE, habits, model);
     }
 
-    /** No habit is asked for, so that nothing is brought to what is so: what is said is what the chains say. */
+    /** No habit is asked for, so that earlier visits count as known. */
     private static WalkModel asRead(double returns) {
         return new WalkModel(V4.moves(), V4.pinSure(), returns, V4.priorMoves(), 0, V4.pinsOfPace());
     }
@@ -85,13 +85,11 @@ class WalkLineRulesTest {
     void aReturnCountsHalf() {
         List<ZoneId> zones = row(5);
         List<Shot> shots = shots(zones, 0, 1, -1, -1, 2, 3);
-        Map<PhotoId, List<Suggestion>> full =
-                suggestions(zones, WalkHabits.NONE, asRead(1)).suggest(shots);
-        Map<PhotoId, List<Suggestion>> half =
-                suggestions(zones, WalkHabits.NONE, asRead(0.5)).suggest(shots);
+        WalkLine full = suggestions(zones, WalkHabits.NONE, asRead(1)).line(shots);
+        WalkLine half = suggestions(zones, WalkHabits.NONE, asRead(0.5)).line(shots);
         for (long open : new long[] {3, 4}) {
-            Map<ZoneId, Double> before = chances(full.get(new PhotoId(open)));
-            Map<ZoneId, Double> after = chances(half.get(new PhotoId(open)));
+            Map<ZoneId, Double> before = chances(full.asRead(new PhotoId(open)));
+            Map<ZoneId, Double> after = chances(half.asRead(new PhotoId(open)));
             double unit = after.get(zones.get(1)) / before.get(zones.get(1));
             double[] factors = {0.5, 1, 1, 0.5, 1};
             for (int z = 0; z < 5; z++) {
@@ -236,11 +234,10 @@ class WalkLineRulesTest {
         List<Shot> shots = List.of(
                 new Shot(new PhotoId(1), 0, List.of(), Optional.empty()),
                 new Shot(new PhotoId(2), 300, List.of(), Optional.empty()));
-        Map<PhotoId, List<Suggestion>> said =
-                suggestions.suggest(shots, List.of(new PlaceSaid(300, List.of(zones.get(4)), 1)));
-        assertThat(said.get(new PhotoId(2)).get(0).zone()).isEqualTo(zones.get(4));
-        double here = chances(said.get(new PhotoId(2))).get(zones.get(4));
-        assertThat(here).isGreaterThan(chances(said.get(new PhotoId(1))).get(zones.get(4)));
+        WalkLine said = suggestions.line(shots, List.of(new PlaceSaid(300, List.of(zones.get(4)), 1)));
+        assertThat(said.suggestions(new PhotoId(2)).get(0).zone()).isEqualTo(zones.get(4));
+        double here = chances(said.asRead(new PhotoId(2))).get(zones.get(4));
+        assertThat(here).isGreaterThan(chances(said.asRead(new PhotoId(1))).get(zones.get(4)));
         assertThat(suggestions.suggest(shots, List.of(new PlaceSaid(900, List.of(zones.get(4)), 1))))
                 .isEmpty();
     }

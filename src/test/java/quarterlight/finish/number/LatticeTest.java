@@ -35,10 +35,10 @@ class LatticeTest {
             line[i] = 3 * Lattice.at(i) + 1;
         }
         for (double level : new double[] {Lattice.at(0), Lattice.at(5), Lattice.at(5) + 0.01, Lattice.at(40) + 0.044}) {
-            assertThat(Lattice.look(line, level)).isCloseTo(3 * level + 1, within(1e-9));
+            assertThat(Lattice.look(line, Lattice.place(level))).isCloseTo(3 * level + 1, within(1e-9));
         }
-        assertThat(Lattice.look(line, Lattice.at(0) - 1)).isEqualTo(line[0]);
-        assertThat(Lattice.look(line, 99)).isEqualTo(line[line.length - 1]);
+        assertThat(Lattice.look(line, Lattice.place(Lattice.at(0) - 1))).isEqualTo(line[0]);
+        assertThat(Lattice.look(line, Lattice.place(99))).isEqualTo(line[line.length - 1]);
     }
 
     /** A kernel leaves a straight line as it is, adds its variance to a square, and keeps what it spreads. */
