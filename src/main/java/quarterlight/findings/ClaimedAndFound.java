@@ -14,6 +14,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
+import quarterlight.units.Numerals;
 import quarterlight.visit.mark.OdometerFigure;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Claim;
@@ -158,7 +159,7 @@ public record ClaimedAndFound(Claim claim, Judgment proposed, List<String> found
             dated.forEach(figure -> found.add(say(
                     "matters.claimed-and-found.odometer",
                     figure.date().map(date -> " " + date.said()).orElse(""),
-                    figure.figure().toPlainString(),
+                    Numerals.typed(figure.figure()),
                     figure.unit().said(),
                     figure.source().said())));
             BigDecimal before = BigDecimal.ZERO;

@@ -88,7 +88,7 @@ public record ThicknessRamp(ThicknessUnit unit, double low, int doublings) {
     /** A value with its unit: as typed where it was typed in the unit of the page, else converted. */
     public String typed(GaugeValue.Measured value) {
         String figure = value.unit() == unit
-                ? Numerals.trueMinus(value.typed().toPlainString())
+                ? Numerals.trueMinus(Numerals.typed(value.typed()))
                 : number(value.thickness().um());
         return figure + "\u2009" + unitName();
     }

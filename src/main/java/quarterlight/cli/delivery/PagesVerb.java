@@ -117,7 +117,10 @@ public final class PagesVerb implements Verb {
     /** The option of verbs that make pages: what language people read on them. */
     public static OptionSpec language() {
         return CliOptions.text(
-                LANGUAGE, "LANGUAGE", "language of the pages: en, or de as far as it is translated (default: en)");
+                LANGUAGE,
+                "LANGUAGE",
+                "language of the pages: en or de; what was typed stays as typed, this program's own answers are"
+                        + " English (default: en)");
     }
 
     /** What {@link #language()} was given. */

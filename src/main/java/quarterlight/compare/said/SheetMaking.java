@@ -116,7 +116,7 @@ public final class SheetMaking {
         List<String> parts = new ArrayList<>();
         parts.add(facts.car().body().style().said());
         parts.add(facts.car().body().construction().said());
-        facts.car().built().ifPresent(date -> parts.add(say("compare.sheet-making.claimed-build-date", date.text())));
+        facts.car().built().ifPresent(date -> parts.add(say("compare.sheet-making.claimed-build-date", date.said())));
         parts.add(facts.date()
                 .map(date -> say("compare.sheet-making.visit", Days.day(date)))
                 .orElse(say("compare.sheet-making.date-of-the-visit-not")));

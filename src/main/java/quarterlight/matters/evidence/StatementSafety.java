@@ -17,8 +17,14 @@ final class StatementSafety {
     private static final Set<String> FUEL_ZONES = Set.of("fuel-tank", "fuel-brake-lines", "intake-fuel");
     private static final Set<String> STEERING_ZONES =
             Set.of("steering-linkage", "steering-column", "front-suspension-left", "front-suspension-right");
-    private static final Pattern FUEL = Pattern.compile("\\b(fuel|gasoline|petrol|gas (tank|line|smell))");
-    private static final Pattern BRAKE = Pattern.compile("\\bbrak(e|es|ing)\\b(?!\\s*(lamp|light))");
+    /** English, then German as typed: German compounds name it anywhere in a word, a tank of water or a filler flap is none of fuel. */
+    private static final Pattern FUEL =
+            Pattern.compile("\\b(fuel|gasoline|petrol|gas (tank|line|smell))|benzin|kraftstoff|treibstoff"
+                    + "|(?<!\\p{L})(sprit|autogas|(zusatz|reserve|diesel)?tank)(geruch|leitung|stutzen|geber|deckel|pumpe|s)?(?!\\p{L})|(?<!\\p{L})(gas|diesel)(anlage|geruch|leitung|tank)|nach"
+                    + " (gas|diesel)(?!\\p{L})|diesel (tritt|läuft|tropft)");
+
+    private static final Pattern BRAKE = Pattern.compile("\\bbrak(e|es|ing)\\b(?!\\s*(lamp|light))|\\bwheel cylinder"
+            + "|(?<!unge)brems(?!leucht|licht|lamp|lämp|staub|spur)|radzylinder");
     private static final Set<Condition> ESCAPES = EnumSet.of(Condition.LEAKING, Condition.SMELL);
     private static final Set<Condition> FAILS = EnumSet.of(
             Condition.LEAKING, Condition.DAMAGED, Condition.MISSING, Condition.RUSTED_THROUGH, Condition.BLOCKED);

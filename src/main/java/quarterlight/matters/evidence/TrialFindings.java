@@ -26,7 +26,15 @@ import quarterlight.visit.trial.TrialResult;
 final class TrialFindings {
     private static final String TABLE = "trials";
     /** A parking brake alone does not stop a car; that it fails does not keep it from being stopped. */
-    private static final List<String> PARKING = List.of("parking", "hand brake", "handbrake", "emergency brake");
+    private static final List<String> PARKING = List.of(
+            "parking",
+            "hand brake",
+            "handbrake",
+            "emergency brake",
+            "handbrems",
+            "feststellbrems",
+            "parkbrems",
+            "notbrems");
 
     /** How many of one unit another is; the bar is 100 kPa, the pound of force per square inch 6.894757 kPa (NIST SP 811, 2008, B.8). */
     private static final Map<String, BigDecimal> AS_MANY =

@@ -10,20 +10,34 @@ import quarterlight.visit.trial.Trial;
 
 /** What a trial is about, as far as its weight goes: by the words of its name, else by its group in the list of trials or its zone. */
 enum TrialSubject {
-    LAMPS("lamp|light|signal|indicator"),
-    BRAKES("brak(e|es|ing)"),
-    STEERING("steer|tracks straight|wanders|pulls to"),
-    INTERLOCK("interlock|neutral (safety|switch|start)|clutch switch"),
-    TIRES("tread|tires?"),
-    BELTS("belts? (latch|retract|hold)|seat belts?|harness"),
-    FUEL("(smell|leak)\\w* of (fuel|gas|petrol)|(fuel|gas|petrol) (smell|leak)|smells of (fuel|gas|petrol)"),
-    ENGINE(""),
-    OTHER("");
+    LAMPS("lamp|light|signal|indicator", "leucht|(?<!pf|sch)licht(?!maschine)|lampe|scheinwerfer|blink"),
+    BRAKES("brak(e|es|ing)", "(?<!unge)brems(?!staub|spur)"),
+    STEERING(
+            "steer|tracks straight|wanders|pulls to",
+            "(?<!ge|um|ab)lenk(ung|getrieb|säul|rad|gestäng|spiel|kraft|hilf|t(?!\\p{L}))|geradeauslauf|(zieht|läuft|fährt)"
+                    + " (nach |leicht |stark )*(links|rechts|schief|geradeaus)|hält (die )?spur"),
+    INTERLOCK(
+            "interlock|neutral (safety|switch|start)|clutch switch",
+            "(anlass|anlaß|start)sperr|anlasssicherung|(leerlauf|neutral|kupplungs?|parksperren)schalter"),
+    TIRES("tread|tires?", "(?<!st|g)reifen|(?<!\\p{L})profiltiefe"),
+    BELTS("belts? (latch|retract|hold)|seat belts?|harness", "(?<!spann|zurr|tank|trage)gurt"),
+    FUEL(
+            "(smell|leak)\\w* of (fuel|gas|petrol)|(fuel|gas|petrol) (smell|leak)|smells of (fuel|gas|petrol)",
+            "(benzin|kraftstoff|treibstoff|sprit|diesel|(?<!\\p{L})gas)(geruch|leck|austritt|verlust)|(riecht|stinkt|geruch)"
+                    + " (\\p{L}+ )?nach"
+                    + " (benzin|kraftstoff|treibstoff|sprit|diesel|gas(?!\\p{L}))|(benzin|kraftstoff|(?<!\\p{L})tank(?!\\p{L}))\\p{L}*"
+                    + " (ist )?(undicht|leckt|tropft|riecht|läuft aus|tritt aus)"),
+    ENGINE("", ""),
+    OTHER("", "");
 
     private final Pattern words;
 
-    TrialSubject(String words) {
-        this.words = Pattern.compile(words.isEmpty() ? "(?!)" : "\\b(" + words + ")");
+    /**
+     * @param english how words of it begin
+     * @param german what it is called anywhere in a word, as German joins its words
+     */
+    TrialSubject(String english, String german) {
+        this.words = Pattern.compile(english.isEmpty() ? "(?!)" : "\\b(" + english + ")|" + german);
     }
 
     static TrialSubject of(Trial trial, TrialList list) {

@@ -24,6 +24,7 @@ import quarterlight.page.ReportSelection;
 import quarterlight.page.Shortened;
 import quarterlight.page.WholeSentences;
 import quarterlight.units.Days;
+import quarterlight.units.Numerals;
 import quarterlight.units.XmlText;
 import quarterlight.visit.BriefWords;
 import quarterlight.visit.VisitFacts;
@@ -144,7 +145,7 @@ final class BriefBuilder {
         facts.car()
                 .modelYear()
                 .ifPresent(year -> rows.put(say("brief.brief-builder.model-year"), Integer.toString(year)));
-        facts.car().built().ifPresent(date -> rows.put(say("brief.brief-builder.claimed-build-date"), date.text()));
+        facts.car().built().ifPresent(date -> rows.put(say("brief.brief-builder.claimed-build-date"), date.said()));
         odometer(facts).ifPresent(text -> rows.put(say("brief.brief-builder.odometer"), text));
         facts.light().ifPresent(text -> rows.put(say("brief.brief-builder.light"), text));
         facts.lifted().ifPresent(text -> rows.put(say("brief.brief-builder.lifted"), text));
@@ -161,7 +162,7 @@ final class BriefBuilder {
         return figures.isEmpty()
                 ? facts.odometer()
                 : Optional.of(figures.get(figures.size() - 1))
-                        .map(figure -> figure.figure().toPlainString() + "\u00a0"
+                        .map(figure -> Numerals.typed(figure.figure()) + "\u00a0"
                                 + figure.unit().said() + ", " + figure.source().said());
     }
 

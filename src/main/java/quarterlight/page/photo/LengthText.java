@@ -1,9 +1,12 @@
 package quarterlight.page.photo;
 
+import static quarterlight.language.Sentences.say;
+
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import quarterlight.rust.plane.MarkedLength;
+import quarterlight.units.Numerals;
 
 /**
  * A measured length in words: {@code 243 mm ± 2}, where the part after ± is two standard deviations from the marking.
@@ -18,13 +21,13 @@ public final class LengthText {
 
     public static String of(MarkedLength length) {
         if (!Double.isFinite(length.mm()) || !Double.isFinite(length.sdMm())) {
-            return "length not known";
+            return say("report.pictures.length-not-known");
         }
         BigDecimal spread = BigDecimal.valueOf(2 * length.sdMm());
         int places = Math.min(FINEST_PLACES, places(spread));
         BigDecimal shown = spread.setScale(places, RoundingMode.UP);
         BigDecimal mm = BigDecimal.valueOf(length.mm()).setScale(places, RoundingMode.HALF_UP);
-        return mm.toPlainString() + THIN + "mm ± " + shown.toPlainString();
+        return Numerals.typed(mm) + THIN + "mm ± " + Numerals.typed(shown);
     }
 
     /** The decimal places that leave one digit of a number, or two if it begins with 1. */

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import quarterlight.rust.plane.MarkedArea;
 import quarterlight.rust.plane.MarkedLength;
+import quarterlight.units.Numerals;
 import quarterlight.visit.annotation.NoteShape;
 import quarterlight.visit.annotation.PhotoNote;
 import quarterlight.visit.annotation.PhotoScale;
@@ -78,18 +79,17 @@ record NoteDrawing(List<Shape> strokes, List<Shape> fills, Optional<String> word
             return say("report.pictures.scale") + mm(length.mm());
         }
         if (scale instanceof PhotoScale.Coin coin) {
-            return say("report.pictures.scale") + mm(coin.diameterMm()) + " across";
+            return say("report.pictures.scale") + say("report.pictures.across", mm(coin.diameterMm()));
         }
         PhotoScale.KnownRectangle rectangle = (PhotoScale.KnownRectangle) scale;
         return say("report.pictures.scale") + mm(rectangle.widthMm()) + " \u00d7 " + mm(rectangle.heightMm());
     }
 
     private static String mm(double size) {
-        String number = BigDecimal.valueOf(size)
+        BigDecimal number = BigDecimal.valueOf(size)
                 .setScale(FINEST_PLACES, RoundingMode.HALF_UP)
-                .stripTrailingZeros()
-                .toPlainString();
-        return number + "\u2009mm";
+                .stripTrailingZeros();
+        return Numerals.typed(number) + "\u2009mm";
     }
 
     private static NoteDrawing arrow(PhotoNote note, PixelPoint tail, PixelPoint head, double unit) {

@@ -42,6 +42,7 @@ import quarterlight.page.report.text.Shots;
 import quarterlight.page.report.text.StripPlot;
 import quarterlight.page.report.text.ZoneTexts;
 import quarterlight.units.Days;
+import quarterlight.units.Numerals;
 import quarterlight.visit.VisitChoices;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
@@ -276,7 +277,7 @@ final class ReportBuilder {
 
     private ReportContent.TrialRow row(Trial trial) {
         String value = trial.value()
-                .map(v -> v.toPlainString() + "\u2009" + trial.unit().orElse(""))
+                .map(v -> Numerals.typed(v) + "\u2009" + trial.unit().orElse(""))
                 .orElse("");
         String zone = trial.zone()
                 .map(id -> car.catalog().find(id).map(Zone::label).orElse(id.value()))

@@ -39,6 +39,8 @@ public record SheetRoom(
 
     /** Least room beside a view for the panels too small to write into. */
     private static final double BESIDE_MM = 52;
+    /** German joins the names of panels into longer words. */
+    private static final double GERMAN_BESIDE_MM = 60;
     /** Least room beside the ends for the gauge check. */
     private static final double CHECK_MM = 62;
 
@@ -51,17 +53,15 @@ public record SheetRoom(
     /** @param ease how roomy the lines are, from 0 */
     static SheetRoom of(Paper paper, SheetViews views, double ease) {
         double wide = paper.widthMm() - 2 * SIDE_MARGIN;
-        double high = paper.heightMm()
-                - TOP_MARGIN
-                - BOTTOM_MARGIN
-                - (Language.inHand() == Language.GERMAN ? GERMAN_WORDS_MM : WORDS_MM);
+        boolean german = Language.inHand() == Language.GERMAN;
+        double high = paper.heightMm() - TOP_MARGIN - BOTTOM_MARGIN - (german ? GERMAN_WORDS_MM : WORDS_MM);
         double perScale = views.heightMm(View.FRONT, 1)
                 + views.heightMm(View.LEFT, 1)
                 + views.heightMm(View.RIGHT, 1)
                 + views.heightMm(View.TOP, 1)
                 - 4 * SheetViews.TITLE_MM;
         double byHeight = (high - 4 * SheetViews.TITLE_MM) / perScale;
-        double bySide = (wide - BESIDE_MM) / views.widthMm(View.LEFT, 1);
+        double bySide = (wide - (german ? GERMAN_BESIDE_MM : BESIDE_MM)) / views.widthMm(View.LEFT, 1);
         double byEnds = (wide - CHECK_MM) / (views.widthMm(View.FRONT, 1) + views.widthMm(View.REAR, 1));
         double scale = Math.min(byHeight, Math.min(bySide, byEnds));
         double small = SMALL_WIDE

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.diagram.ink.InkPalette;
+import quarterlight.language.Language;
 import quarterlight.rust.plane.MarkedLength;
 import quarterlight.visit.annotation.NoteShape;
 import quarterlight.visit.annotation.PhotoNote;
@@ -290,5 +291,13 @@ class PhotoNotePainterTest {
     void theSpreadIsRoundedUpAndTheLengthToTheSamePlace(double mm, double sdMm, String text) {
         assertThat(LengthText.of(new MarkedLength(mm, sdMm)).replace('\u2009', ' '))
                 .isEqualTo(text);
+    }
+
+    @Test
+    void aLengthHasTheDecimalSignOfItsLanguage() throws Exception {
+        assertThat(Language.GERMAN.during(() -> LengthText.of(new MarkedLength(243.2, 0.95))))
+                .isEqualTo("243,2\u2009mm ± 1,9");
+        assertThat(Language.GERMAN.during(() -> LengthText.of(new MarkedLength(1, Double.POSITIVE_INFINITY))))
+                .doesNotContain("known");
     }
 }

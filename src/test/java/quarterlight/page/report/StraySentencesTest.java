@@ -49,7 +49,12 @@ class StraySentencesTest {
         Language.GERMAN.during(() -> MadePages.of(OddVisits.EMPTY.visit(), folder, choice));
         String text = Files.readString(folder.resolve("report.html"));
         assertThat(text)
-                .contains("<html lang=\"de\">", "Was zählt", "Karosserieplan", "Was nicht geprüft wurde", "Motorhaube")
+                .contains(
+                        "<html lang=\"de\">",
+                        "Worauf es ankommt",
+                        "Fahrzeugskizze",
+                        "Was nicht geprüft wurde",
+                        "Motorhaube")
                 .doesNotContain("What matters", "Not looked at", "Body diagram", "Page ");
     }
 

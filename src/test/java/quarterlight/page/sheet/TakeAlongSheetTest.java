@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 import quarterlight.car.Car;
@@ -42,6 +43,7 @@ import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.diagram.file.DiagramFile;
 import quarterlight.findings.Findings;
+import quarterlight.language.Language;
 import quarterlight.page.PdfValidator;
 import quarterlight.page.print.Paper;
 import quarterlight.table.ZoneTable;
@@ -199,6 +201,24 @@ class TakeAlongSheetTest {
         byte[] pdf = Files.readAllBytes(file);
         assertThat(PdfValidator.objections(pdf, PDFAFlavour.PDFA_2_A)).isEmpty();
         assertThat(PdfValidator.objections(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
+    }
+
+    /** What stands beside the names there: their number, three boxes, and the space between them, 40.5 mm; a letter of 7 pt is 1.2 mm wide or less. */
+    @ParameterizedTest
+    @EnumSource(BodyStyle.class)
+    void germanNamesAreNotWrittenIntoTheBoxesBesideThem(BodyStyle style) throws Exception {
+        Body body = Body.usual(style);
+        Language.GERMAN.during(() -> {
+            double room = SheetRoom.of(Paper.A4, new SheetViews(diagram(body), ZonePlaces.of(diagram(body))), 0)
+                    .sideWide();
+            double names = Paper.A4.widthMm() - 2 * SheetRoom.SIDE_MARGIN - room - 40.5;
+            assertThat(sheet(body, folder).readingPlaces(Paper.A4).beside())
+                    .isNotEmpty()
+                    .allSatisfy(mark -> assertThat(
+                                    mark.zone().label().replaceAll(",.*", "").split("[ -]"))
+                            .allSatisfy(word -> assertThat(word.length() * 1.2).isLessThan(names)));
+            return names;
+        });
     }
 
     @Test
