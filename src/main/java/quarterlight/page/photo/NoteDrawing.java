@@ -164,7 +164,7 @@ record NoteDrawing(List<Shape> strokes, List<Shape> fills, Optional<String> word
                 .flatMap(scale ->
                         MarkedLength.of(note.points().get(0), note.points().get(1), scale, MarkedArea.USUAL_MARK_PX))
                 .map(LengthText::of)
-                .orElse("length not known");
+                .orElseGet(() -> say("report.pictures.length-not-known"));
         return note.text().map(text -> text + ": " + length).orElse(length);
     }
 }

@@ -208,7 +208,7 @@ public final class TakeAlongSheet {
                     XmlText.clean(TrialNames.said(item.item())),
                     "unit",
                     item.nature() == TrialNature.OBSERVATION
-                            ? "0   s   h"
+                            ? say("sheet.take-along-sheet.observed")
                             : XmlText.clean(item.unit().orElse("")),
                     "runs",
                     item.onlyRunning())));

@@ -15,6 +15,7 @@ import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Condition;
 import quarterlight.visit.statement.Statement;
 import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialNames;
 import quarterlight.words.rule.SaidFacets;
 
 /** What the Notes station knows beside the visit: the functions to try, sentences of earlier visits, and how they meet. Event thread only. */
@@ -119,6 +120,15 @@ final class NotesModel {
         return lists.trials().items().stream()
                 .filter(one -> same(one.item(), item))
                 .findFirst();
+    }
+
+    /** The list's own name of a function that was typed as the window says it, so that it answers that line; else as it was typed. */
+    String named(String typed) {
+        return lists.trials().items().stream()
+                .map(TrialItem::item)
+                .filter(item -> same(item, typed) || same(TrialNames.said(item), typed))
+                .findFirst()
+                .orElse(typed.strip());
     }
 
     private static boolean same(String a, String b) {

@@ -236,7 +236,7 @@ final class TrialsPane extends JPanel {
             hint.setText(letters(answers(line)));
             Optional<Trial> kept = line.kept().map(Recorded::value);
             drafts.show(line.item(), () -> {
-                item.setText(line.item());
+                item.setText(TrialNames.said(line.item()));
                 value.setText(of(
                         line, one -> one.value().map(BigDecimal::toPlainString).orElse("")));
                 unit.setText(kept.flatMap(Trial::unit)
@@ -291,7 +291,7 @@ final class TrialsPane extends JPanel {
     private void keepRow() {
         table.chosen()
                 .filter(line -> visit.isEditable() && line.kept().isPresent())
-                .filter(line -> line.item().equalsIgnoreCase(item.getText().strip()))
+                .filter(line -> line.item().equalsIgnoreCase(model.named(item.getText())))
                 .ifPresent(line -> trial(Optional.of(line))
                         .filter(trial -> !trial.equals(line.kept().orElseThrow().value()))
                         .ifPresent(trial -> {
@@ -304,8 +304,8 @@ final class TrialsPane extends JPanel {
         if (!visit.isEditable()) {
             return;
         }
-        Optional<NotesModel.TrialLine> line = table.chosen()
-                .filter(one -> one.item().equalsIgnoreCase(item.getText().strip()));
+        Optional<NotesModel.TrialLine> line =
+                table.chosen().filter(one -> one.item().equalsIgnoreCase(model.named(item.getText())));
         trial(line).ifPresent(trial -> {
             drafts.kept();
             actions.tried(line.flatMap(NotesModel.TrialLine::kept).map(Recorded::id), trial);
@@ -315,7 +315,7 @@ final class TrialsPane extends JPanel {
 
     /** The trial as written; what is wrong is said if it cannot be one. */
     private Optional<Trial> trial(Optional<NotesModel.TrialLine> line) {
-        String name = item.getText().strip();
+        String name = model.named(item.getText());
         Optional<BigDecimal> number = number();
         boolean lacksNumber = number.isEmpty() && result.chosen().equals(Optional.of(TrialResult.MEASURED));
         boolean noNumber = lacksNumber || !value.getText().isBlank() && number.isEmpty();

@@ -12,6 +12,7 @@ import quarterlight.coverage.TrialGroup;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
 import quarterlight.coverage.TrialNature;
+import quarterlight.language.Language;
 import quarterlight.rust.TestVisits;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
@@ -78,6 +79,17 @@ class NotesModelTest {
         assertThat(model.trials(visit, ZONES).get(1).listed().orElseThrow().unit())
                 .contains("psi");
         assertThat(model.trials(visit, ZONES).get(4).listed()).isEmpty();
+    }
+
+    @Test
+    void aFunctionTypedInGermanAnswersTheLineOfTheList() throws Exception {
+        model.lists(new NotesModel.Lists(LIST, List.of()));
+        assertThat(Language.GERMAN.during(() -> model.named(" kaltstart "))).isEqualTo("Starts from cold");
+        assertThat(Language.GERMAN.during(() -> model.named("starts from cold")))
+                .isEqualTo("Starts from cold");
+        assertThat(Language.GERMAN.during(() -> model.named(" Zigarettenanzünder ")))
+                .isEqualTo("Zigarettenanzünder");
+        assertThat(model.named("Kaltstart")).as("in an English window").isEqualTo("Kaltstart");
     }
 
     @Test
