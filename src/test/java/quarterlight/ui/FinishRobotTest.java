@@ -94,7 +94,10 @@ class FinishRobotTest extends DeskRobot {
         return GuiActionRunner.execute(() -> ((JLabel) robot.finder().findByName("foot-said", true)).getText());
     }
 
+    /** The foot tells work that is under way, then what is open again. */
     private Matcher said() {
+        until("the foot says what is open: " + foot(), () -> OPEN.matcher(foot())
+                .matches());
         Matcher said = OPEN.matcher(foot());
         assertThat(said.matches()).as(foot()).isTrue();
         return said;
