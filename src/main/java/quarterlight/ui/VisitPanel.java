@@ -215,7 +215,8 @@ final class VisitPanel extends JPanel {
             }
             reveal(one.station(), one.where());
             one.gap().ifPresent(screen(one.station())::reveal);
-            screen(one.station()).revealed().requestFocusInWindow();
+            // later: what a changed station or tab asks for the keyboard is answered first
+            SwingUtilities.invokeLater(() -> screen(one.station()).revealed().requestFocusInWindow());
         });
         return walk.say(visit.findings().isPresent());
     }
