@@ -267,9 +267,11 @@ final class Recording {
         }
     }
 
+    /** What libraries unpack for themselves is none of what the program keeps. */
     private boolean isInWorld(Path path) {
         return path.startsWith(world)
                 && !path.startsWith(world.resolve("home/.quarterlight/libraries"))
+                && !path.startsWith(world.resolve("home/.javacpp"))
                 && !path.toString().endsWith(" (deleted)")
                 && !path.getFileName().toString().startsWith("quarterlight.log");
     }

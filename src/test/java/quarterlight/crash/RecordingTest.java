@@ -58,4 +58,18 @@ class RecordingTest {
                 .isInstanceOf(AssertionError.class)
                 .hasMessageContaining("another place");
     }
+
+    /** A library that unpacks itself in the middle of a recording says nothing of the program. */
+    @Test
+    void aLinkOfALibraryIsPassedOverAndOneOfTheProgramIsNot() {
+        assertThat(Recording.steps(world, List.of(link("home/.javacpp/cache/a.so"))))
+                .isEmpty();
+        assertThatThrownBy(() -> Recording.steps(world, List.of(link("home/.javacpp.so"))))
+                .isInstanceOf(AssertionError.class)
+                .hasMessageContaining("symlink");
+    }
+
+    private String link(String name) {
+        return "77 symlink(\"" + hex(Path.of("/usr/lib/b.so")) + "\", \"" + hex(world.resolve(name)) + "\") = 0";
+    }
 }
