@@ -41,15 +41,15 @@ final class StatementColumns {
                             : row.value().text()));
         } else {
             columns.add(column("what", 118, row -> isWithdrawn(row) ? withdrawn(what(row)) : what(row)));
-            columns.add(column("text", 224, row -> row.value().text()));
+            columns.add(column("text", 190, row -> row.value().text()));
             columns.add(column(
                             "severity",
-                            104,
+                            126,
                             row -> row.value().severity().map(Worded::said).orElse(""))
                     .weighed(row ->
                             row.value().severity().map(StatementColumns::weight).orElse(Weight.PLAIN)));
             columns.add(column(
-                    "basis", 70, row -> row.value().basis().map(Worded::said).orElse("")));
+                    "basis", 84, row -> row.value().basis().map(Worded::said).orElse("")));
         }
         columns.add(column("also", 72, row -> also(row.value().details())));
         columns.add(column("photo", 72, this::photos));
