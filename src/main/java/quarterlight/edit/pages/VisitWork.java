@@ -1,5 +1,7 @@
 package quarterlight.edit.pages;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -183,10 +185,7 @@ public final class VisitWork {
             throw VisitUnreadable.gone(visit.root(), null);
         }
         if (out.equals(visit.pages()) && Files.isSymbolicLink(out)) {
-            throw new FileSystemException(
-                    out.toString(),
-                    null,
-                    "is a link to another place; put a folder in its place, or name one with --out");
+            throw new FileSystemException(out.toString(), null, say("refused.pages.link"));
         }
     }
 
