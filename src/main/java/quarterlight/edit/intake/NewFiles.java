@@ -102,7 +102,7 @@ record NewFiles(List<Found> files, int alreadyPresent, List<Refusal> refused) {
             Found found, Future<Optional<Sha256>> digest, int done, int all, Progress progress)
             throws OriginalsUnwritable, IntakeRefused, InterruptedException {
         progress.checkCancelled();
-        progress.report(done, all, "comparing " + found.file().getFileName());
+        progress.report(done, all, say("progress.comparing", found.file().getFileName()));
         return IntakeWorkers.result(digest, progress);
     }
 }

@@ -114,7 +114,8 @@ public final class VisitLibrary implements AutoCloseable {
         int done = 0;
         for (Map.Entry<Path, String> visit : there.entrySet()) {
             progress.checkCancelled();
-            progress.report(done++, there.size(), "Reading " + visit.getKey().getFileName());
+            progress.report(
+                    done++, there.size(), say("progress.reading", visit.getKey().getFileName()));
             read(visit.getKey(), visit.getValue(), read);
             if (read.size() == AT_ONCE) {
                 index.put(read);

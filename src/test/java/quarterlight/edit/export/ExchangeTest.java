@@ -125,21 +125,24 @@ class ExchangeTest {
         assertThat(shape.contains(120, 220)).isTrue();
     }
 
-    /** What other programs read is the same from a window that speaks German. */
+    /** What other programs read is the same from a window that speaks German; a drawing is for people and speaks as the window does. */
     @ParameterizedTest
-    @ValueSource(strings = {"tables", "coco", "geojson", "annotations", "views"})
+    @ValueSource(strings = {"tables", "coco", "geojson", "annotations", "xmp"})
     void exportsAreTheSameWhateverTheWindowSpeaks(String form) throws Exception {
         Map<String, String> english = files(Path.of(exported(form)));
         Map<String, String> german = files(Path.of(Language.GERMAN.during(() -> exported(form, "--json"))));
         assertThat(english).isNotEmpty();
-        assertThat(german).isEqualTo(english);
+        assertThat(german).containsOnlyKeys(english.keySet());
+        german.forEach((file, text) -> assertThat(text).as(file).isEqualTo(english.get(file)));
     }
 
     /** Every file below a path by its place there, or the only one. */
     private static Map<String, String> files(Path made) throws IOException {
         Map<String, String> files = new TreeMap<>();
         try (Stream<Path> all = Files.walk(made)) {
-            for (Path file : all.filter(Files::isRegularFile).toList()) {
+            for (Path file : all.filter(Files::isRegularFile)
+                    .filter(one -> !one.toString().endsWith(".svg"))
+                    .toList()) {
                 files.put(made.relativize(file).toString(), new String(Files.readAllBytes(file), ISO_8859_1));
             }
         }
