@@ -1,5 +1,7 @@
 package quarterlight.page.panel;
 
+import static quarterlight.language.Sentences.figure;
+
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
@@ -69,6 +71,11 @@ public record StripScale(ThicknessRamp ramp, double from, double to, double asid
     /** Where a value in the unit of the scale lies. */
     public double tick(double value) {
         return x(ramp.unit().toUm(value));
+    }
+
+    /** The value of a line, with a decimal where the scale begins below 1. */
+    public String label(double value) {
+        return figure(ramp.low() < 1 ? "%.1f" : "%.0f", value);
     }
 
     public Level level(Findings car) {

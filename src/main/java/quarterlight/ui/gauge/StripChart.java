@@ -109,7 +109,7 @@ final class StripChart extends JPanel {
             int x = (int) scale.tick(value);
             g.setColor(palette.line());
             g.drawLine(x, headPx() - 4, x, bottom);
-            String text = Format.number(value, 0);
+            String text = scale.label(value);
             g.setColor(palette.secondInk());
             g.drawString(text, x - metrics.stringWidth(text) / 2, headPx() - 8);
         }

@@ -33,6 +33,10 @@ class StripScaleTest {
     @Test
     void everyDoublingIsAsWide() {
         assertThat(SCALE.ticks()).containsExactly(25.0, 50.0, 100.0, 200.0, 400.0);
+        assertThat(SCALE.ticks()).extracting(SCALE::label).containsExactly("25", "50", "100", "200", "400");
+        StripScale thin = new StripScale(new ThicknessRamp(ThicknessUnit.MIL, 0.5, 2), 0, 220, 30);
+        assertThat(thin.ticks()).extracting(thin::label).containsExactly("0.5", "1.0", "2.0");
+        assertThat(thin.tick(1)).as("1 mil is 25.4 um").isEqualTo(thin.x(25.4)).isCloseTo(110, within(1e-9));
         assertThat(SCALE.ticks()).extracting(SCALE::tick).containsExactly(30.0, 70.0, 110.0, 150.0, 190.0);
         assertThat(SCALE.x(100 * Math.sqrt(2))).isCloseTo(130, within(1e-9));
         assertThat(SCALE.x(0)).as("no thickness at all").isEqualTo(30);

@@ -65,7 +65,7 @@ public final class StripPlot {
     public static String axis(Findings car, ThicknessRamp ramp) {
         StripPlot plot = new StripPlot(car, ramp, CELL);
         for (double tick : plot.scale.ticks()) {
-            plot.text(plot.scale.tick(tick), 12, "middle", SECOND, plot.shown(tick));
+            plot.text(plot.scale.tick(tick), 12, "middle", SECOND, plot.scale.label(tick));
             plot.line(plot.scale.tick(tick), 15, plot.scale.tick(tick), 18, SECOND, 0.8);
         }
         return plot.element(ROW, say("report.strip-plot.scale-of-the-strips-in", ramp.unitName()));
@@ -99,15 +99,10 @@ public final class StripPlot {
         }
         line(0, bottom, width, bottom, SECOND, 0.8);
         for (double tick : ticks) {
-            text(scale.tick(tick), bottom + 14, "middle", SECOND, shown(tick));
+            text(scale.tick(tick), bottom + 14, "middle", SECOND, scale.label(tick));
         }
         text(width, bottom + 14, "end", SECOND, ramp.unitName());
         return element(height, alt);
-    }
-
-    private String shown(double tick) {
-        return String.format(
-                Locale.US, ramp.low() < 1 ? "%.1f" : "%.0f", ramp.unit().fromUm(tick));
     }
 
     private String element(double height, String alt) {
