@@ -31,6 +31,8 @@ import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.visit.annotation.KeptFrame;
 import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
@@ -151,17 +153,19 @@ public final class FrameKeeping {
                 frame.bytes(),
                 frame.kind(),
                 frame.type(),
-                film.captured().map(time -> later(time, seconds)),
-                Optional.empty(),
-                film.position(),
-                film.camera(),
-                frame.width(),
-                frame.height(),
-                frame.orientation(),
-                OptionalDouble.empty(),
+                new MediaHeader(
+                        film.captured().map(time -> later(time, seconds)),
+                        Optional.empty(),
+                        film.position(),
+                        film.camera(),
+                        frame.width(),
+                        frame.height(),
+                        frame.orientation(),
+                        OptionalDouble.empty(),
+                        Optional.of(KeptFrame.tie(film))),
                 frame.sharpness(),
                 notes,
-                Optional.of(KeptFrame.tie(film)));
+                MediaFacts.NONE);
     }
 
     private static CaptureTime later(CaptureTime film, double seconds) {

@@ -138,7 +138,7 @@ public final class VisitLibrary implements AutoCloseable {
                             facts.client(),
                             facts.place(),
                             record.photos().size(),
-                            VisitSayings.ofCar(record)),
+                            VisitSayings.ofCar(record, catalog)),
                     VisitSayings.of(record, catalog));
         } catch (VisitProblem e) {
             index.forget(folder);

@@ -59,11 +59,11 @@ final class FeaturesPane extends JPanel {
                         column("from", 86, row -> row.row().value().from().said()),
                         column("to", 86, row -> row.row().value().to().said()),
                         column("fitted", 96, row -> seen(row.row().value().fitted())),
-                        column("verdict", 136, row -> row.judged()
+                        column("verdict", 156, row -> row.judged()
                                         .map(j -> j.verdict().said())
                                         .orElse(""))
                                 .weighed(FeaturesPane::weight),
-                        column("why", 200, row -> row.judged().map(this::why).orElse(""))),
+                        column("why", 180, row -> row.judged().map(this::why).orElse(""))),
                 row -> row.row().id());
         table.setName("features");
         for (Optional<Boolean> one : SEEN) {

@@ -74,7 +74,7 @@ public final class MarksScreen implements StationScreen {
                 texts.get("station.marks"),
                 List.of(
                         column("part", 160, row -> row.mark().value().part()),
-                        column("kind", 82, row -> row.mark().value().kind().said()),
+                        column("kind", 98, row -> row.mark().value().kind().said()),
                         column("text", 124, row -> row.mark().value().text()),
                         column("date", 130, MarksScreen::date),
                         column("verdict", 176, row -> row.judged()
@@ -82,7 +82,7 @@ public final class MarksScreen implements StationScreen {
                                         .orElse(""))
                                 .weighed(row ->
                                         row.judged().map(MarksScreen::weight).orElse(Weight.QUIET)),
-                        column("why", 178, row -> row.judged()
+                        column("why", 162, row -> row.judged()
                                 .map(JudgedMark::why)
                                 .orElse(""))),
                 row -> row.mark().id());

@@ -31,7 +31,7 @@ final class StatementColumns {
 
     List<FactTable.Column<Recorded<Statement>>> of(boolean notLookedAt) {
         List<FactTable.Column<Recorded<Statement>>> columns = new ArrayList<>();
-        columns.add(column("zone", 140, row -> place(row.value())));
+        columns.add(column("zone", 130, row -> place(row.value())));
         if (notLookedAt) {
             columns.add(column(
                     "text",
@@ -40,19 +40,19 @@ final class StatementColumns {
                             ? withdrawn(row.value().text())
                             : row.value().text()));
         } else {
-            columns.add(column("what", 116, row -> isWithdrawn(row) ? withdrawn(what(row)) : what(row)));
-            columns.add(column("text", 236, row -> row.value().text()));
+            columns.add(column("what", 112, row -> isWithdrawn(row) ? withdrawn(what(row)) : what(row)));
+            columns.add(column("text", 206, row -> row.value().text()));
             columns.add(column(
                             "severity",
-                            104,
+                            128,
                             row -> row.value().severity().map(Worded::said).orElse(""))
                     .weighed(row ->
                             row.value().severity().map(StatementColumns::weight).orElse(Weight.PLAIN)));
             columns.add(column(
-                    "basis", 76, row -> row.value().basis().map(Worded::said).orElse("")));
+                    "basis", 84, row -> row.value().basis().map(Worded::said).orElse("")));
         }
-        columns.add(column("also", 62, row -> also(row.value().details())));
-        columns.add(column("photo", 92, this::photos));
+        columns.add(column("also", 72, row -> also(row.value().details())));
+        columns.add(column("photo", 76, this::photos));
         return columns;
     }
 
