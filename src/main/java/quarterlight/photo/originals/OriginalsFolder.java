@@ -85,8 +85,7 @@ public final class OriginalsFolder {
                 }
                 Files.delete(unfinished);
             }
-            throw new OriginalNotKept(
-                    source, say("problem.media.written"));
+            throw new OriginalNotKept(source, say("problem.media.written"));
         } catch (IOException e) {
             throw new OriginalsUnwritable(folder, e);
         } finally {

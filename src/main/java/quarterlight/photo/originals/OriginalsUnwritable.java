@@ -13,9 +13,7 @@ public final class OriginalsUnwritable extends Exception {
     private final transient Path folder;
 
     public OriginalsUnwritable(Path folder, IOException cause) {
-        super(
-                say("problem.media.full", folder, Refusal.because(cause)),
-                cause);
+        super(say("problem.media.full", folder, Refusal.because(cause)), cause);
         this.folder = folder;
     }
 
