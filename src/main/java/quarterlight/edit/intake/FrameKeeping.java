@@ -117,16 +117,17 @@ public final class FrameKeeping {
         PhotoFile file = store.read()
                 .photo(film)
                 .map(Photo::file)
-                .orElseThrow(() -> new EditRefused("film", "There is no film " + film + " in this visit."));
+                .orElseThrow(() -> new EditRefused("film", say("refused.frame.none", film)));
         if (file.kind() != MediaKind.FILM) {
-            throw new EditRefused("film", file.name() + " is a photo and has no moments; name a film.");
+            throw new EditRefused("film", say("refused.frame.photo", file.name()));
         }
         OptionalDouble length = file.seconds();
         if (!(seconds >= 0) || length.isPresent() && seconds > length.getAsDouble()) {
             throw new EditRefused(
                     "at",
-                    "The film " + file.name() + " has no moment " + seconds + " s"
-                            + (length.isPresent() ? "; it is " + length.getAsDouble() + " s long." : "."));
+                    length.isPresent()
+                            ? say("refused.frame.beyond", file.name(), seconds, length.getAsDouble())
+                            : say("refused.frame.moment", file.name(), seconds));
         }
         return file;
     }
