@@ -32,7 +32,9 @@ public final class StripPlot {
     private static final String SECOND = InkPalette.hex(InkPalette.LIGHT.secondInk());
     private static final String LINE = InkPalette.hex(InkPalette.LIGHT.line());
     private static final String ACCENT = InkPalette.hex(InkPalette.LIGHT.accent());
-    private static final String BAND = "#DCE8E6";
+    private static final String GROUND = InkPalette.hex(InkPalette.LIGHT.ground());
+    private static final String BAND =
+            InkPalette.hex(InkPalette.mix(InkPalette.LIGHT.accent(), InkPalette.LIGHT.ground(), 0.14));
 
     private final ThicknessRamp ramp;
     private final StripScale scale;
@@ -129,7 +131,8 @@ public final class StripPlot {
                         .formatted(
                                 number(box.getCenterX()), number(box.getCenterY()), number(box.getWidth() / 2), INK));
             case BEYOND_RANGE -> path(mark.shape(), "fill=\"%s\"".formatted(INK));
-            case NO_METAL -> path(mark.shape(), "fill=\"#FFFFFF\" stroke=\"%s\" stroke-width=\"1.2\"".formatted(INK));
+            case NO_METAL ->
+                path(mark.shape(), "fill=\"%s\" stroke=\"%s\" stroke-width=\"1.2\"".formatted(GROUND, INK));
             case APART -> path(mark.shape(), "fill=\"none\" stroke=\"%s\" stroke-width=\"1.2\"".formatted(INK));
             case MEAN -> path(mark.shape(), "fill=\"none\" stroke=\"%s\" stroke-width=\"2\"".formatted(ACCENT));
         }
