@@ -11,9 +11,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import quarterlight.archive.ArchiveAudit;
 import quarterlight.edit.archive.Archived;
 import quarterlight.edit.archive.Archiving;
@@ -24,6 +22,8 @@ import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.PhotoFile;
 
@@ -95,17 +95,10 @@ public final class ArchiveBench {
                 mb << 20,
                 MediaKind.FILM,
                 "MP4",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalInt.empty(),
-                OptionalInt.empty(),
-                1,
-                OptionalDouble.empty(),
+                MediaHeader.NONE,
                 OptionalDouble.empty(),
                 List.of(),
-                Optional.empty());
+                MediaFacts.NONE);
         store.change("take in " + name, tx -> tx.addPhoto(film));
     }
 }

@@ -6,6 +6,7 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.Window;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.Locale;
@@ -15,6 +16,9 @@ import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.RepaintManager;
 import javax.swing.SwingUtilities;
 import quarterlight.Main;
+import quarterlight.diagram.scene.DiagramScene;
+import quarterlight.ui.diagram.DiagramPanel;
+import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.photos.sheet.ContactSheet;
 
 /**
@@ -27,6 +31,8 @@ public final class OpenBench {
     private static final long QUIET_MS = 700;
     private static final long START = start();
     private static final AtomicLong PAINTED = new AtomicLong();
+    private static Optional<DiagramScene> drawn = Optional.empty();
+    private static long drawnAt;
 
     private OpenBench() {}
 
@@ -57,14 +63,17 @@ public final class OpenBench {
             until(() -> PAINTED.get() > 0);
             long painted = PAINTED.get();
             long processor = processMillis();
-            long still = still();
+            Still still = still();
             System.out.printf(
                     Locale.US,
-                    "window %d ms, sheet painted %d ms (processor time %d ms), its pictures there %d ms (processor time %d ms)%n",
+                    "window %d ms, sheet painted %d ms (processor time %d ms), its pictures there %d ms, nothing"
+                            + " changes from %d ms, the drawing from %d ms (processor time %d ms)%n",
                     window,
                     painted,
                     processor,
-                    still,
+                    still.pictured(),
+                    still.changed(),
+                    drawnAt,
                     processMillis());
             threads();
             System.exit(0);
@@ -83,20 +92,50 @@ public final class OpenBench {
         }
     }
 
-    /** When the sheet changed last; it is looked at until nothing has changed for a while. */
-    private static long still() throws InterruptedException, java.lang.reflect.InvocationTargetException {
+    /** When the last picture took the place of an empty box, and when the sheet changed last. */
+    private record Still(long pictured, long changed) {}
+
+    /** The sheet is looked at until nothing has changed for a while. */
+    private static Still still() throws InterruptedException, java.lang.reflect.InvocationTargetException {
         AtomicReference<int[]> seen = new AtomicReference<>(new int[0]);
-        long[] changed = {sinceStart()};
-        while (sinceStart() - changed[0] < QUIET_MS) {
+        AtomicReference<Still> last = new AtomicReference<>(new Still(sinceStart(), sinceStart()));
+        while (sinceStart() - Math.max(last.get().changed(), drawnAt) < QUIET_MS) {
             Thread.sleep(30);
             SwingUtilities.invokeAndWait(() -> {
+                drawing();
                 int[] now = pixels(sheet().orElseThrow());
-                if (!Arrays.equals(now, seen.getAndSet(now))) {
-                    changed[0] = sinceStart();
+                int[] before = seen.getAndSet(now);
+                if (!Arrays.equals(now, before)) {
+                    boolean pictured = empty(now) < 0.98 * empty(before);
+                    if (Boolean.getBoolean("bench.changes")) {
+                        System.out.printf(Locale.US, "  %d ms: %d empty%n", sinceStart(), empty(now));
+                    }
+                    last.set(new Still(pictured ? sinceStart() : last.get().pictured(), sinceStart()));
                 }
             });
         }
-        return changed[0];
+        return last.get();
+    }
+
+    /** Notes when the drawing of the car changed last. */
+    private static void drawing() {
+        DiagramPanel diagram = (DiagramPanel)
+                StationPictures.find(sheet().orElseThrow().getRootPane(), c -> "diagram".equals(c.getName()))
+                        .orElseThrow();
+        if (!diagram.scene().equals(drawn)) {
+            drawn = diagram.scene();
+            drawnAt = sinceStart();
+        }
+    }
+
+    /** How many pixels have the color of a box without a picture. */
+    private static long empty(int[] pixels) {
+        int box = Look.palette().sheet().getRGB() & 0xFFFFFF;
+        long count = 0;
+        for (int pixel : pixels) {
+            count += (pixel & 0xFFFFFF) == box ? 1 : 0;
+        }
+        return count;
     }
 
     /** One line of pixels through each part of what is seen. */
@@ -108,7 +147,7 @@ public final class OpenBench {
         g.clip(view);
         sheet.paint(g);
         g.dispose();
-        int[] all = image.getRGB(0, 0, view.width, view.height, new int[view.width * view.height], 0, view.width);
+        int[] all = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
         int every = 16 * view.width;
         int[] lines = new int[all.length / 16 + view.width];
         for (int from = 0, to = 0; from + view.width <= all.length; from += every, to += view.width) {

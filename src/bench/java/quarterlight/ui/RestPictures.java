@@ -47,12 +47,20 @@ final class RestPictures {
             }
             SwingUtilities.invokeAndWait(() -> tabs.setSelectedIndex(0));
         }
-        if (station == Station.WORDS) {
+        // a visit without words has no questions
+        if (station == Station.WORDS && there(frame, "words-asking")) {
             AbstractButton questions = (AbstractButton) StationPictures.wait(c -> "words-asking".equals(c.getName()));
             SwingUtilities.invokeAndWait(questions::doClick);
             StationPictures.picture(frame, folder.resolve("words-questions.png"));
             SwingUtilities.invokeAndWait(questions::doClick);
         }
+    }
+
+    private static boolean there(JFrame frame, String name) throws Exception {
+        AtomicReference<Boolean> found = new AtomicReference<>(false);
+        SwingUtilities.invokeAndWait(() -> found.set(
+                StationPictures.find(frame, c -> name.equals(c.getName())).isPresent()));
+        return found.get();
     }
 
     static void windows(JFrame frame, boolean visit, Path folder) throws Exception {

@@ -1,5 +1,7 @@
 package quarterlight.archive;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,13 +38,13 @@ public record BagCheck(
     /** The first thing that does not hold, with the file that it is about. */
     public Optional<String> firstProblem() {
         if (!changed.isEmpty()) {
-            return Optional.of(changed.get(0) + " is not what was archived");
+            return Optional.of(say("archived.changed", changed.get(0)));
         }
         if (!missing.isEmpty()) {
-            return Optional.of(missing.get(0) + " is missing");
+            return Optional.of(say("archived.missing", missing.get(0)));
         }
         if (!unlisted.isEmpty()) {
-            return Optional.of(unlisted.get(0) + " was added later");
+            return Optional.of(say("archived.added", unlisted.get(0)));
         }
         return faults.stream().findFirst();
     }

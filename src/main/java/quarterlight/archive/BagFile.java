@@ -1,5 +1,7 @@
 package quarterlight.archive;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -33,10 +35,10 @@ public final class BagFile implements AutoCloseable {
         this.zip = zip;
         requireVersion();
         if (!zip.holds(BagWriter.MANIFEST)) {
-            throw refused("has no " + BagWriter.MANIFEST + ", so nothing can be checked; take another copy");
+            throw refused(say("archived.no-manifest", BagWriter.MANIFEST));
         }
         if (zip.holds(FETCH)) {
-            throw refused("has a " + FETCH + " that wants files fetched from a network, which is not done");
+            throw refused(say("archived.fetch", FETCH));
         }
         this.info = zip.holds(BagWriter.INFO) ? labels(text(BagWriter.INFO)) : Map.of();
     }
@@ -56,7 +58,7 @@ public final class BagFile implements AutoCloseable {
         Map<String, String> declared = labels(text(BagWriter.BAGIT));
         if (!"1.0".equals(declared.get("BagIt-Version"))
                 || !"UTF-8".equalsIgnoreCase(declared.get("Tag-File-Character-Encoding"))) {
-            throw refused("has a bagit.txt that does not declare BagIt 1.0 in UTF-8; take another copy");
+            throw refused(say("archived.version"));
         }
     }
 
@@ -104,7 +106,7 @@ public final class BagFile implements AutoCloseable {
         try (InputStream in = zip.open(path)) {
             return in.readNBytes(MAX_TAG_BYTES);
         } catch (IOException e) {
-            throw refused("is damaged at " + path + " (" + e.getMessage() + "); use another copy of the archive");
+            throw refused(say("archived.damaged-at", path, e.getMessage()));
         }
     }
 
@@ -242,7 +244,7 @@ public final class BagFile implements AutoCloseable {
             String oxum = payloadBytes + "." + payload.hashes().size();
             info("Payload-Oxum").filter(said -> !said.equals(oxum)).ifPresent(said -> {
                 if (changed.isEmpty() && missing.isEmpty() && unlisted.isEmpty()) {
-                    faults.add(BagWriter.INFO + " says a payload of " + said + " and the archive holds " + oxum);
+                    faults.add(say("archived.payload", BagWriter.INFO, said, oxum));
                 }
             });
             return new BagCheck(changed, missing, unlisted, faults, hashes);

@@ -1,5 +1,7 @@
 package quarterlight.archive;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -27,14 +29,14 @@ final class BagPath {
     /** Why a path may not stand in a bag; empty if it may. */
     static Optional<String> problem(String path) {
         if (path.isEmpty() || path.startsWith("/") || DRIVE.matcher(path).matches()) {
-            return Optional.of("is no path within the archive");
+            return Optional.of(say("archived.path"));
         }
         if (path.indexOf('\\') >= 0 || path.indexOf('\0') >= 0) {
-            return Optional.of("holds a backslash or a zero byte");
+            return Optional.of(say("archived.path.backslash"));
         }
         for (String step : path.split("/", -1)) {
             if (step.isEmpty() || step.equals(".") || step.equals("..")) {
-                return Optional.of("leads out of the archive or holds an empty step");
+                return Optional.of(say("archived.path.out"));
             }
         }
         return Optional.empty();

@@ -1,5 +1,7 @@
 package quarterlight.archive;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,9 +32,9 @@ record Manifest(Map<String, Sha256> hashes, List<String> faults) {
             Matcher m = LINE.matcher(line);
             String path = m.matches() ? BagPath.decoded(m.group(2)) : "";
             if (!m.matches() || BagPath.problem(path).isPresent()) {
-                faults.add(name + ", line " + number + ", is no hash and path within the archive");
+                faults.add(say("archived.manifest.line", name, number));
             } else if (hashes.put(path, new Sha256(m.group(1).toLowerCase(Locale.ROOT))) != null) {
-                faults.add(name + " names " + path + " twice");
+                faults.add(say("archived.manifest.twice", name, path));
             }
         }
         return new Manifest(hashes, faults);

@@ -1,5 +1,7 @@
 package quarterlight.archive;
 
+import static quarterlight.language.Sentences.say;
+
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -32,20 +34,20 @@ public final class TableDifference {
         try {
             return name.endsWith(".json") ? rows(json(archived), json(wanted)) : rows(csv(archived), csv(wanted));
         } catch (IOException | IllegalStateException | IllegalArgumentException | java.io.UncheckedIOException e) {
-            return Optional.of("it cannot be read as a table");
+            return Optional.of(say("archived.table.unreadable"));
         }
     }
 
     private static Optional<String> rows(List<Map<String, String>> archived, List<Map<String, String>> wanted) {
         if (archived.size() != wanted.size()) {
-            return Optional.of("it has " + archived.size() + " rows, and the database gives " + wanted.size());
+            return Optional.of(say("archived.table.rows", archived.size(), wanted.size()));
         }
         for (int i = 0; i < wanted.size(); i++) {
             for (Map.Entry<String, String> cell : wanted.get(i).entrySet()) {
                 String there = archived.get(i).getOrDefault(cell.getKey(), cell.getValue());
                 if (!same(there, cell.getValue())) {
-                    return Optional.of("row " + (i + 1) + ", " + cell.getKey() + ": it says \"" + shown(there)
-                            + "\", and the database \"" + shown(cell.getValue()) + "\"");
+                    return Optional.of(
+                            say("archived.table.cell", (i + 1), cell.getKey(), shown(there), shown(cell.getValue())));
                 }
             }
         }

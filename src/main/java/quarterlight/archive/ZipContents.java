@@ -1,5 +1,7 @@
 package quarterlight.archive;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -50,7 +52,7 @@ final class ZipContents implements AutoCloseable {
 
     private static ZipFile opened(Path file) throws BagRefused {
         if (Files.isDirectory(file)) {
-            throw new BagRefused(file, "is a folder; name an archive, a file that ends in .zip");
+            throw new BagRefused(file, say("archived.folder"));
         }
         try {
             PlainFile.requirePlain(file);
@@ -58,14 +60,10 @@ final class ZipContents implements AutoCloseable {
         } catch (PlainFile.Unsuitable e) {
             throw new BagRefused(file, e.getReason());
         } catch (NoSuchFileException e) {
-            throw new BagRefused(file, "is not there; check the name");
+            throw new BagRefused(file, say("cell.file.missing"));
         } catch (IOException | IllegalArgumentException e) {
             throw new BagRefused(
-                    file,
-                    Files.exists(file)
-                            ? "is no zip file, or is cut off or damaged beyond reading (" + e.getMessage()
-                                    + "); use another copy of the archive"
-                            : "is not there; check the name");
+                    file, Files.exists(file) ? say("archived.no-zip", e.getMessage()) : say("cell.file.missing"));
         }
     }
 
@@ -79,7 +77,7 @@ final class ZipContents implements AutoCloseable {
 
     private static ZipContents read(Path file, ZipFile zip) throws BagRefused {
         if (zip.size() > MAX_FILES) {
-            throw new BagRefused(file, "holds " + zip.size() + " files, too many for an archive of a visit");
+            throw new BagRefused(file, say("archived.too-many", zip.size()));
         }
         Map<String, ZipEntry> all = new TreeMap<>();
         long bytes = 0;
@@ -88,14 +86,13 @@ final class ZipContents implements AutoCloseable {
             String path = entry.isDirectory() ? name.substring(0, name.length() - 1) : name;
             Optional<String> problem = BagPath.problem(path);
             if (problem.isPresent()) {
-                throw new BagRefused(
-                        file, "holds the name \"" + shown(name) + "\", which " + problem.get() + "; do not trust it");
+                throw new BagRefused(file, say("archived.name", shown(name), problem.get()));
             }
             if (entry.isDirectory()) {
                 continue;
             }
             if (all.put(path, entry) != null) {
-                throw new BagRefused(file, "holds the name \"" + shown(name) + "\" twice; do not trust it");
+                throw new BagRefused(file, say("archived.name.twice", shown(name)));
             }
             bytes = Math.addExact(bytes, Math.max(0, entry.getSize()));
         }
@@ -105,8 +102,7 @@ final class ZipContents implements AutoCloseable {
 
     private static void requireSane(Path file, long bytes) throws BagRefused {
         if (bytes > HARMLESS_BYTES && bytes / MAX_RATIO > file.toFile().length()) {
-            throw new BagRefused(
-                    file, "would unpack to " + bytes + " bytes, far more than a visit packs to; do not trust it");
+            throw new BagRefused(file, say("archived.unpacks", bytes));
         }
     }
 
@@ -116,18 +112,13 @@ final class ZipContents implements AutoCloseable {
                         && path.substring(path.indexOf('/') + 1).equals(BagWriter.BAGIT))
                 .findFirst();
         if (declaration.isEmpty()) {
-            throw new BagRefused(
-                    file,
-                    "is a zip file and no archive of a visit: it has no folder with a bagit.txt; name a file that archive made");
+            throw new BagRefused(file, say("archived.no-bag"));
         }
         String base = declaration.get().substring(0, declaration.get().indexOf('/') + 1);
         Map<String, ZipEntry> inside = new LinkedHashMap<>();
         for (Map.Entry<String, ZipEntry> each : all.entrySet()) {
             if (!each.getKey().startsWith(base)) {
-                throw new BagRefused(
-                        file,
-                        "holds \"" + shown(each.getKey()) + "\" beside the folder " + base
-                                + "; an archive holds one folder");
+                throw new BagRefused(file, say("archived.beside", shown(each.getKey()), base));
             }
             inside.put(each.getKey().substring(base.length()), each.getValue());
         }

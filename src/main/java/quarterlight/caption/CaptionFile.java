@@ -1,5 +1,7 @@
 package quarterlight.caption;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -50,8 +52,7 @@ public final class CaptionFile {
                 : file.getFileName().toString();
         try {
             if (Files.isDirectory(file)) {
-                throw new WordsUnreadable(
-                        name, "is a folder; name a file of words (WebVTT, SRT, [m:ss] lines or JSON)");
+                throw new WordsUnreadable(name, say("captions.folder"));
             }
             PlainFile.requirePlain(file);
             if (Files.size(file) > MAX_BYTES) {
@@ -61,11 +62,11 @@ public final class CaptionFile {
         } catch (PlainFile.Unsuitable e) {
             throw new WordsUnreadable(name, e.getReason());
         } catch (NoSuchFileException e) {
-            throw new WordsUnreadable(name, "is not there; check the name");
+            throw new WordsUnreadable(name, say("cell.file.missing"));
         } catch (AccessDeniedException e) {
-            throw new WordsUnreadable(name, "may not be read; check its permissions");
+            throw new WordsUnreadable(name, say("cell.file.access"));
         } catch (IOException e) {
-            throw new WordsUnreadable(name, "cannot be read (" + e.getMessage() + "); check the disk");
+            throw new WordsUnreadable(name, say("cell.file.disk", e.getMessage()));
         }
     }
 
@@ -78,7 +79,7 @@ public final class CaptionFile {
         String text = text(name, bytes, remarks);
         String start = text.stripLeading();
         if (start.isEmpty()) {
-            throw new WordsUnreadable(name, "is empty; a file of words has a time and a text for each line");
+            throw new WordsUnreadable(name, say("captions.empty"));
         }
         List<RawCue> raw;
         if (start.startsWith("{") || start.startsWith("[{")) {
@@ -89,32 +90,27 @@ public final class CaptionFile {
             raw = LineCues.of(text);
         }
         if (raw.isEmpty()) {
-            throw new WordsUnreadable(
-                    name,
-                    "has no times; it needs WebVTT or SRT cues, lines like [1:05] text, or the JSON of a recognizer");
+            throw new WordsUnreadable(name, say("captions.no-times"));
         }
         if (raw.size() > MAX_CUES) {
-            throw new WordsUnreadable(name, "has more than " + MAX_CUES + " cues, too many for a walk; split it");
+            throw new WordsUnreadable(name, say("captions.cues", MAX_CUES));
         }
         List<Cue> cues = CueOrder.of(raw, remarks);
         if (cues.isEmpty()) {
-            throw new WordsUnreadable(name, "has times but no words");
+            throw new WordsUnreadable(name, say("captions.no-words"));
         }
         long words = cues.stream()
                 .mapToLong(cue -> cue.text().chars().filter(c -> c == ' ').count() + 1)
                 .sum();
         if (words > MAX_WORDS) {
-            throw new WordsUnreadable(name, "has more than " + MAX_WORDS + " words, too many for a walk; split it");
+            throw new WordsUnreadable(name, say("captions.words", MAX_WORDS));
         }
         otherScript(cues, remarks);
         return new Read(new TimedWords(name, cues), remarks);
     }
 
     private static WordsUnreadable tooLarge(String name) {
-        return new WordsUnreadable(
-                name,
-                "has more than " + (MAX_BYTES >> 20)
-                        + " MB, too much for the words of a walk; name the captions, not the film");
+        return new WordsUnreadable(name, say("captions.large", (MAX_BYTES >> 20)));
     }
 
     private static String text(String name, byte[] bytes, List<String> remarks) throws WordsUnreadable {
@@ -133,13 +129,13 @@ public final class CaptionFile {
                     .toString();
         } catch (CharacterCodingException e) {
             if (binary(bytes)) {
-                throw new WordsUnreadable(name, "is no text; name the captions, not the film or the sound");
+                throw new WordsUnreadable(name, say("captions.no-text"));
             }
-            remarks.add("It is not UTF-8; it was read as Windows Latin-1.");
+            remarks.add(say("captions.latin"));
             text = new String(bytes, Charset.forName("windows-1252"));
         }
         if (text.indexOf('\0') >= 0) {
-            throw new WordsUnreadable(name, "is no text; name the captions, not the film or the sound");
+            throw new WordsUnreadable(name, say("captions.no-text"));
         }
         return (text.startsWith("\ufeff") ? text.substring(1) : text)
                 .replace("\r\n", "\n")
@@ -167,7 +163,7 @@ public final class CaptionFile {
                     .count();
         }
         if (letters > 0 && latin < MIN_LATIN * letters) {
-            remarks.add("Most of it is not in Latin letters; English is read, so few or no drafts come of it.");
+            remarks.add(say("captions.script"));
         }
     }
 }

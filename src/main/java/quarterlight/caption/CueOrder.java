@@ -1,5 +1,7 @@
 package quarterlight.caption;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -22,7 +24,7 @@ final class CueOrder {
             back |= filled.get(i).from() < filled.get(i - 1).from();
         }
         if (back) {
-            remarks.add("Its times run back; the lines were put in the order of their times.");
+            remarks.add(say("captions.order"));
             filled.sort(Comparator.comparingDouble(RawCue::from));
         }
         List<RawCue> said = unrolled(filled);

@@ -1,5 +1,7 @@
 package quarterlight.caption;
 
+import static quarterlight.language.Sentences.say;
+
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
@@ -33,7 +35,7 @@ final class RecognizerJson {
             value(parser, cues);
             return cues;
         } catch (IOException e) {
-            throw new WordsUnreadable(name, "is no usable JSON (" + firstLine(e) + "); export the words again");
+            throw new WordsUnreadable(name, say("captions.json", firstLine(e)));
         }
     }
 

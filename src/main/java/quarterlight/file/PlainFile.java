@@ -1,5 +1,7 @@
 package quarterlight.file;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -31,7 +33,7 @@ public final class PlainFile {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(maxBytes);
             if (in.read() >= 0) {
-                throw new Unsuitable(file, "has more than " + maxBytes + " bytes; name a shorter file");
+                throw new Unsuitable(file, say("cell.file.longer", maxBytes));
             }
             return bytes;
         }
@@ -48,12 +50,11 @@ public final class PlainFile {
     /** @throws Unsuitable if something is there that is no file */
     public static void requirePlain(Path file) throws IOException {
         if (Files.isDirectory(file)) {
-            throw new Unsuitable(file, "is a folder; name a file");
+            throw new Unsuitable(file, say("cell.file.is-folder"));
         }
         if (!Files.isRegularFile(file)) {
             if (Files.exists(file)) {
-                throw new Unsuitable(
-                        file, "is a pipe or a device and no file; save what it gives as a file and name that");
+                throw new Unsuitable(file, say("cell.file.device"));
             }
             throw new NoSuchFileException(file.toString());
         }

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import quarterlight.about.ProgramVersion;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.diagram.ink.Theme;
 import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.diagram.scene.DiagramSvg;
 import quarterlight.diagram.scene.SheetLayout;
@@ -26,7 +27,10 @@ import quarterlight.visit.statement.Severity;
 final class SvgSheet {
     private static final String INK = InkPalette.hex(InkPalette.LIGHT.ink());
     private static final String SECOND = InkPalette.hex(InkPalette.LIGHT.secondInk());
-    private static final String CAUTION = "#8F4A00";
+    private static final String ACCENT = InkPalette.hex(InkPalette.LIGHT.accent());
+    private static final String GRAVE = InkPalette.hex(InkPalette.LIGHT.grave());
+    private static final String GROUND = InkPalette.hex(InkPalette.LIGHT.ground());
+    private static final String CAUTION = InkPalette.hex(Theme.LIGHT.caution());
     private static final double MARGIN = 32;
     private static final double HEAD = 60;
     private static final double CARD = 180;
@@ -77,14 +81,14 @@ final class SvgSheet {
                     y,
                     12,
                     true,
-                    matter.severity() == Severity.GRAVE ? "#9B1C31" : "#20262B",
+                    matter.severity() == Severity.GRAVE ? GRAVE : INK,
                     letter + "  " + matter.severity().said());
             text(
                     MARGIN + 150,
                     y,
                     12,
                     false,
-                    "#20262B",
+                    INK,
                     cut(matter.place() + ": " + matter.sentence(), layout.width() - 150, 12, false));
         }
         y += GAP;
@@ -99,7 +103,7 @@ final class SvgSheet {
             text(MARGIN + 150, y, 12, false, INK, sentence);
         }
         y += LINE;
-        text(MARGIN, y, 12, false, "#59636B", ProgramVersion.ours().text());
+        text(MARGIN, y, 12, false, SECOND, ProgramVersion.ours().text());
         y = cards(y + 2 * GAP, width);
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" viewBox=\"0 0 "
                 + number(width) + " " + number(y + MARGIN) + "\" width=\"" + number(width) + "\" height=\""
@@ -108,7 +112,7 @@ final class SvgSheet {
                         "diagram.svg-sheet.body-diagram-of",
                         car.visit().facts().car().name()))
                 + "</title>\n<style>" + FontFaces.css()
-                + "</style>\n<rect width=\"100%\" height=\"100%\" fill=\"#FFFFFF\"/>\n" + out + "</svg>\n";
+                + "</style>\n<rect width=\"100%\" height=\"100%\" fill=\"" + GROUND + "\"/>\n" + out + "</svg>\n";
     }
 
     private double cards(double top, double width) {
@@ -135,10 +139,10 @@ final class SvgSheet {
                 .append(Base64.getEncoder().encodeToString(jpeg))
                 .append("\"/>\n"));
         double line = y + PICTURE + 16;
-        out.append(
-                "<circle cx=\"%s\" cy=\"%s\" r=\"9\" fill=\"#0B6472\"/>\n".formatted(number(x + 9), number(line - 4)));
+        out.append("<circle cx=\"%s\" cy=\"%s\" r=\"9\" fill=\"%s\"/>\n"
+                .formatted(number(x + 9), number(line - 4), ACCENT));
         String number = entry.number();
-        text(x + 9 - measure.width(number, 11, true) / 2, line, 11, true, "#FFFFFF", number);
+        text(x + 9 - measure.width(number, 11, true) / 2, line, 11, true, GROUND, number);
         text(x + 24, line, 12, true, INK, cut(entry.zone(), CARD - 24, 12, true));
         text(x, line + LINE, 11, false, INK, cut(entry.text(), CARD, 11, false));
         text(x, line + 2 * LINE, 11, false, SECOND, cut(entry.time() + " " + entry.file(), CARD, 11, false));

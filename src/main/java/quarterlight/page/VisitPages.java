@@ -109,8 +109,8 @@ public final class VisitPages {
         ThicknessRamp ramp = choice.ramp(car);
         Paper paper = choice.paper();
         DiagramInk ink = FindingsInk.of(car, ramp, key.marks(), MatterLetters.of(matters));
-        Future<Path> pdf = workers.startPage("Writing the diagram page", () -> pdf(folder, paper, key, ramp, ink));
-        Future<Path> svg = workers.startPage("Drawing the diagram", () -> svg(folder, paper, key, ramp, ink));
+        Future<Path> pdf = workers.startPage("progress.diagram-page", () -> pdf(folder, paper, key, ramp, ink));
+        Future<Path> svg = workers.startPage("progress.diagram", () -> svg(folder, paper, key, ramp, ink));
         return List.of(svg, pdf);
     }
 

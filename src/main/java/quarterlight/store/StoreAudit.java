@@ -1,5 +1,7 @@
 package quarterlight.store;
 
+import static quarterlight.language.Sentences.say;
+
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -51,10 +53,7 @@ public final class StoreAudit {
         boolean holds = parts.length == 2
                 && parts[0].matches("\\d{1,15}")
                 && store.query(c -> new LogChain(c).holds(new LogHead(Long.parseLong(parts[0]), parts[1])));
-        return holds
-                ? Optional.empty()
-                : Optional.of("The edit log does not hold the entry \"" + told.replaceAll("\\p{C}+", " ")
-                        + "\", which it is said to end with.");
+        return holds ? Optional.empty() : Optional.of(say("audit.head", told.replaceAll("\\p{C}+", " ")));
     }
 
     private static List<String> check(Connection connection) throws SQLException {
@@ -64,22 +63,21 @@ public final class StoreAudit {
             while (result.next()) {
                 String line = result.getString(1);
                 if (!line.equals(SOUND)) {
-                    found.add("The database does not agree with itself: " + line + ".");
+                    found.add(say("audit.integrity", line));
                 }
             }
         }
         try (Statement statement = connection.createStatement();
                 ResultSet result = statement.executeQuery("PRAGMA foreign_key_check")) {
             while (result.next()) {
-                found.add("Row " + result.getLong(2) + " of table " + result.getString(1) + " names a row of table "
-                        + result.getString(3) + " that is not there.");
+                found.add(say("audit.foreign", result.getLong(2), result.getString(1), result.getString(3)));
             }
         }
         found.addAll(unknownPhotos(connection));
         found.addAll(sameFiles(connection));
         for (RecordKind<?> kind : RecordKind.all()) {
             for (RowCheck.Fault fault : RowCheck.of(connection, TableShape.of(kind))) {
-                found.add("Row " + fault.id() + " of table " + fault.table() + ": " + fault.why() + ".");
+                found.add(say("audit.row", fault.id(), fault.table(), fault.why()));
             }
         }
         found.addAll(LogReplay.of(connection).faults(UndoJournal.tables(connection)));
@@ -94,8 +92,7 @@ public final class StoreAudit {
         try (Statement statement = connection.createStatement();
                 ResultSet rows = statement.executeQuery(SAME_FILES)) {
             while (rows.next()) {
-                found.add(
-                        "Rows " + rows.getString(2) + " of table photo name the same file " + rows.getString(1) + ".");
+                found.add(say("audit.same-file", rows.getString(2), rows.getString(1)));
             }
         }
         return found;
@@ -116,7 +113,7 @@ public final class StoreAudit {
                         "SELECT id, more_photo_ids FROM statement WHERE more_photo_ids IS NOT NULL")) {
             while (rows.next()) {
                 if (!known.containsAll(List.of(rows.getString(2).split(" ")))) {
-                    found.add("Row " + rows.getLong(1) + " of table statement names a photo that is not there.");
+                    found.add(say("audit.photo", rows.getLong(1)));
                 }
             }
         }

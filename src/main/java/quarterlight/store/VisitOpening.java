@@ -1,5 +1,7 @@
 package quarterlight.store;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -142,7 +144,7 @@ public final class VisitOpening {
         try {
             new DatabaseFiles(folder).clearLock();
         } catch (IOException e) {
-            throw new VisitUnwritable(folder.root(), "its visit.lock cannot be made anew", e);
+            throw new VisitUnwritable(folder.root(), say("problem.lock"), e);
         }
     }
 
@@ -180,7 +182,7 @@ public final class VisitOpening {
             return new VisitStore(folder, threadGuard, connection, Optional.of(lock), Optional.of(editing), opened);
         } catch (IOException e) {
             connection.close();
-            throw new VisitUnwritable(folder.root(), "its visit.head cannot be written", e);
+            throw new VisitUnwritable(folder.root(), say("problem.head"), e);
         } catch (SQLException | VisitProblem | RuntimeException e) {
             connection.close();
             throw e;
@@ -238,11 +240,7 @@ public final class VisitOpening {
     /** A journal from outside is not played back: it may name other files than the database. */
     private static void requireNoHotJournal(VisitFolder folder) throws VisitUnreadable {
         if (new DatabaseFiles(folder).hasHotJournal()) {
-            throw new VisitUnreadable(
-                    folder.root(),
-                    "it was copied in the middle of an edit (visit.db-journal lies beside visit.db);"
-                            + " open it on the computer that edited it, close it there, and copy it again",
-                    null);
+            throw new VisitUnreadable(folder.root(), say("problem.hot"), null);
         }
     }
 
@@ -351,12 +349,7 @@ public final class VisitOpening {
         try (Connection writing = Database.open(folder.database())) {
             Schema.versionOf(writing);
         } catch (SQLException e) {
-            throw new VisitUnreadable(
-                    folder.root(),
-                    "an edit of it was cut off and must be taken back first (visit.db-journal lies beside visit.db),"
-                            + " and that cannot be done here; copy the whole folder to a disk that can be written and open"
-                            + " it there",
-                    e);
+            throw new VisitUnreadable(folder.root(), say("problem.cut"), e);
         }
         return Database.openReadOnly(folder.database());
     }
@@ -367,14 +360,13 @@ public final class VisitOpening {
             throw new VisitMissing(path);
         }
         if (!Files.isRegularFile(folder.database(), LinkOption.NOFOLLOW_LINKS)) {
-            throw new VisitUnreadable(
-                    path, "its visit.db is a link to another place; put the file itself into the folder", null);
+            throw new VisitUnreadable(path, say("problem.link"), null);
         }
         for (String beside : BESIDE) {
             Path file = path.resolve(beside);
             if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)
                     && !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-                throw new VisitUnreadable(path, "its " + beside + " is no plain file; take it out of the folder", null);
+                throw new VisitUnreadable(path, say("problem.beside", beside), null);
             }
         }
         return folder;

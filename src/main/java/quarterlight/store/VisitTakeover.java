@@ -1,5 +1,7 @@
 package quarterlight.store;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -74,7 +76,7 @@ final class VisitTakeover {
             schema.isOlder(suspect, folder.root());
             int version = Schema.versionOf(suspect);
             if (version < 1) {
-                throw new VisitUnreadable(folder.root(), "its visit.db says no schema that a visit can have", null);
+                throw new VisitUnreadable(folder.root(), say("problem.schema"), null);
             }
             Schema of = schema.at(version);
             of.apply(fresh);
@@ -95,10 +97,10 @@ final class VisitTakeover {
     private void requireSize() throws VisitUnreadable {
         try {
             if (Files.size(folder.database()) > MAX_BYTES) {
-                throw new VisitUnreadable(folder.root(), "its visit.db is longer than any database of a visit", null);
+                throw new VisitUnreadable(folder.root(), say("problem.longer"), null);
             }
         } catch (IOException e) {
-            throw new VisitUnreadable(folder.root(), "its visit.db cannot be read", e);
+            throw new VisitUnreadable(folder.root(), say("problem.no-database"), e);
         }
     }
 

@@ -1,5 +1,7 @@
 package quarterlight.table;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -92,19 +94,16 @@ public final class CsvFile {
                     line = (int) parser.getCurrentLineNumber() + 1;
                 }
             } catch (UncheckedIOException | IOException e) {
-                throw new Unreadable(
-                        line,
-                        "a quotation mark opens a cell and does not close it as it should; close it, and write a mark"
-                                + " within a cell twice");
+                throw new Unreadable(line, say("cell.row.quote"));
             }
             Decimals decimals = Decimals.of(
                     delimiter != ',', lines.stream().map(Line::cells).toList());
             lines.forEach(each -> take(each.cells(), each.number(), decimals));
             if (header.isEmpty()) {
-                throw new Unreadable(1, "the file is empty; begin it with a header that names its columns");
+                throw new Unreadable(1, say("cell.file.empty"));
             }
             if (rows.isEmpty() && refused.isEmpty()) {
-                throw new Unreadable(1, "the table has a header and no rows; add a row below it");
+                throw new Unreadable(1, say("cell.file.no-rows"));
             }
             return new TableRead<>(name, true, rows, refused);
         }
@@ -128,9 +127,11 @@ public final class CsvFile {
                 refused.add(new TableRead.Refused(
                         line,
                         Optional.empty(),
-                        "the row has " + row.size() + " cells and the header " + width
-                                + "; give every row one cell per column, and put a cell that holds a "
-                                + (delimiter == '\t' ? "tab" : "\"" + delimiter + "\"") + " between quotation marks"));
+                        say(
+                                "cell.row.width",
+                                row.size(),
+                                width,
+                                delimiter == '\t' ? say("cell.row.tab") : "\"" + delimiter + "\"")));
                 return;
             }
             for (List<String> single : unfolded.map(one -> one.rows(row)).orElse(List.of(row))) {

@@ -1,5 +1,7 @@
 package quarterlight.table;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.Optional;
 import java.util.function.Function;
 import quarterlight.coverage.EvidenceKind;
@@ -26,7 +28,8 @@ public interface RowRule<T> {
             wish.zone(),
             Worded.find(EvidenceKind.class, wish.evidence())
                     .orElseThrow(() -> new CellRefused(
-                            "evidence", Quoted.of(wish.evidence()) + " is none of " + Worded.words(EvidenceKind.class)))
+                            "evidence",
+                            say("cell.none-of", Quoted.of(wish.evidence()), Worded.words(EvidenceKind.class))))
                     .word(),
             wish.want());
 

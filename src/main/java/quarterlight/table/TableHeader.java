@@ -1,5 +1,7 @@
 package quarterlight.table;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -47,18 +49,21 @@ final class TableHeader {
         for (String cell : cells) {
             String name = tidy(cell);
             if (name.isEmpty()) {
-                throw new Unreadable(
-                        line, "column " + (columns.size() + 1) + " of the header has no name; " + offered(kind));
+                throw new Unreadable(line, say("cell.header.nameless", (columns.size() + 1), offered(kind)));
             }
             if (!known.contains(name)) {
                 throw new Unreadable(
                         line,
                         name,
-                        "a table of " + kind.word() + " has no column " + Quoted.of(name) + suggestion(name, known)
-                                + "; " + offered(kind));
+                        say(
+                                "cell.header.unknown",
+                                kind.word(),
+                                Quoted.of(name),
+                                suggestion(name, known),
+                                offered(kind)));
             }
             if (columns.contains(name)) {
-                throw new Unreadable(line, name, "the header names the column " + name + " twice; keep one of them");
+                throw new Unreadable(line, name, say("cell.header.twice", name));
             }
             columns.add(name);
         }
@@ -68,7 +73,7 @@ final class TableHeader {
                 .toList();
         if (!missing.isEmpty()) {
             throw new Unreadable(
-                    line, missing.get(0), "the header lacks " + String.join(", ", missing) + "; " + offered(kind));
+                    line, missing.get(0), say("cell.header.lacks", String.join(", ", missing), offered(kind)));
         }
         return columns;
     }
@@ -89,7 +94,9 @@ final class TableHeader {
                 .filter(column -> !column.required() && !column.older())
                 .map(Column::name)
                 .collect(Collectors.joining(", "));
-        return "its columns are " + required + (optional.isEmpty() ? "" : " and if wanted " + optional);
+        return optional.isEmpty()
+                ? say("cell.header.columns", required)
+                : say("cell.header.columns.optional", required, optional);
     }
 
     private static Set<String> names(RowKind<?> kind) {

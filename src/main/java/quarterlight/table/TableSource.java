@@ -1,5 +1,7 @@
 package quarterlight.table;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
@@ -43,7 +45,7 @@ public final class TableSource {
                 : file.getFileName().toString();
         boolean workbook = Workbook.isOne(bytes);
         if (!workbook && sheet.isPresent()) {
-            throw new TableUnreadable(file, "is no workbook and has no sheets; leave the sheet out");
+            throw new TableUnreadable(file, say("cell.file.no-sheets"));
         }
         return new TableSource(name, workbook ? sheet(file, bytes, sheet) : bytes);
     }
@@ -55,7 +57,7 @@ public final class TableSource {
         } catch (WorkbookRefused e) {
             throw new TableUnreadable(file, e.getMessage(), e.sheets());
         } catch (IOException e) {
-            throw new TableUnreadable(file, "is damaged or cannot be read; fetch or save it anew");
+            throw new TableUnreadable(file, say("cell.file.damaged"));
         }
     }
 
@@ -84,21 +86,20 @@ public final class TableSource {
     private static byte[] bytes(Path file) throws TableUnreadable {
         try {
             if (Files.isDirectory(file)) {
-                throw new TableUnreadable(file, "is a folder; name a CSV file");
+                throw new TableUnreadable(file, say("cell.file.folder"));
             }
             if (Files.isRegularFile(file) && Files.size(file) > MAX_BYTES) {
-                throw new TableUnreadable(
-                        file, "has more than " + (MAX_BYTES >> 20) + " MB, too much for a table; split it");
+                throw new TableUnreadable(file, say("cell.file.large", (MAX_BYTES >> 20)));
             }
             return PlainFile.bytes(file, (int) MAX_BYTES);
         } catch (PlainFile.Unsuitable e) {
             throw new TableUnreadable(file, e.getReason());
         } catch (NoSuchFileException e) {
-            throw new TableUnreadable(file, "is not there; check the name");
+            throw new TableUnreadable(file, say("cell.file.missing"));
         } catch (AccessDeniedException e) {
-            throw new TableUnreadable(file, "may not be read; check its permissions");
+            throw new TableUnreadable(file, say("cell.file.access"));
         } catch (IOException e) {
-            throw new TableUnreadable(file, "cannot be read (" + e.getMessage() + "); check the disk");
+            throw new TableUnreadable(file, say("cell.file.disk", e.getMessage()));
         }
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.table;
 
+import static quarterlight.language.Sentences.say;
+
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CoderResult;
@@ -16,16 +18,15 @@ public final class TableText {
     /** @throws Unreadable if the bytes are no UTF-8 text */
     public static String of(byte[] bytes) throws Unreadable {
         if (startsWith(bytes, 0xFF, 0xFE) || startsWith(bytes, 0xFE, 0xFF)) {
-            throw new Unreadable(1, "the file is UTF-16; save it as CSV in UTF-8");
+            throw new Unreadable(1, say("cell.file.utf16"));
         }
         if (startsWith(bytes, 'P', 'K', 3, 4)) {
-            throw new Unreadable(1, "the file is a packed one, such as a spreadsheet; save the sheet as CSV in UTF-8");
+            throw new Unreadable(1, say("cell.file.packed"));
         }
         int start = startsWith(bytes, UTF8_MARK) ? UTF8_MARK.length : 0;
         for (int i = start; i < bytes.length; i++) {
             if (bytes[i] == 0) {
-                throw new Unreadable(
-                        lineAt(bytes, i), "the line has a zero byte, so the file is no text; save it as CSV");
+                throw new Unreadable(lineAt(bytes, i), say("cell.file.zero"));
             }
         }
         ByteBuffer in = ByteBuffer.wrap(bytes, start, bytes.length - start);
@@ -37,9 +38,7 @@ public final class TableText {
                 .decode(in, out, true);
         if (result.isError()) {
             throw new Unreadable(
-                    lineAt(bytes, in.position()),
-                    String.format(
-                            "the line is not UTF-8 (byte %02X); save the file as CSV in UTF-8", bytes[in.position()]));
+                    lineAt(bytes, in.position()), say("cell.file.byte", String.format("%02X", bytes[in.position()])));
         }
         return out.flip().toString();
     }

@@ -90,7 +90,7 @@ final class DeskTaking {
             window.open(dropped.visit().get());
         } else {
             visit().ifPresentOrElse(
-                            visit -> new FileImporter(parts, visit, window.frame()).take(dropped),
+                            visit -> new FileImporter(parts, visit, window.frame(), window::say).take(dropped),
                             () -> makeVisitFor(paths));
         }
     }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.JOptionPane;
 import javax.swing.SwingUtilities;
@@ -29,11 +30,14 @@ final class FileImporter {
     private final UiContext parts;
     private final OpenVisit visit;
     private final Window owner;
+    private final Consumer<String> foot;
 
-    FileImporter(UiContext parts, OpenVisit visit, Window owner) {
+    /** @param foot says what asks for nothing: keys go on to pin meanwhile, and a dialog would take them */
+    FileImporter(UiContext parts, OpenVisit visit, Window owner, Consumer<String> foot) {
         this.parts = parts;
         this.visit = visit;
         this.owner = owner;
+        this.foot = foot;
     }
 
     void take(Dropped dropped) {
@@ -87,7 +91,9 @@ final class FileImporter {
 
     private void say(IntakeResult result) {
         String told = told(result, parts.texts());
-        if (result.refused().isEmpty()) {
+        if (result.refused().isEmpty() && result.notPhotos().isEmpty()) {
+            foot.accept(told);
+        } else if (result.refused().isEmpty()) {
             parts.problems().remark(told);
         } else {
             parts.problems().tell(told);

@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import quarterlight.task.LatestWork;
 import quarterlight.ui.dialog.FileDrop;
 import quarterlight.ui.dialog.MainFrame;
 import quarterlight.ui.kit.UiContext;
@@ -24,6 +26,7 @@ import quarterlight.ui.start.RecentVisit;
 import quarterlight.ui.start.SampleVisits;
 import quarterlight.ui.start.StartPage;
 import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitRecord;
 
 /** The window: the start page, or one visit with its stations. Event thread only. */
 final class MainWindow {
@@ -154,7 +157,7 @@ final class MainWindow {
 
     private void opened(OpenVisit visit) {
         parts.settings().change(settings -> settings.withRecent(visit.folder()));
-        visit.afterPainting(() -> remember(visit));
+        visit.afterPainting(() -> rememberSoon(visit));
         VisitPanel fresh = new VisitPanel(parts, visit, actions, progress);
         bench = Optional.of(fresh);
         frame.titled(visit.visit().facts().car().name());
@@ -170,6 +173,17 @@ final class MainWindow {
             progress.say(parts.texts().get("visit.reading.only"));
         }
         actions.takeWaiting();
+    }
+
+    /** The same, while the window goes on. */
+    private void rememberSoon(OpenVisit visit) {
+        VisitRecord now = visit.visit();
+        LatestWork.once(
+                "quarterlight-recent",
+                SwingUtilities::invokeLater,
+                progress -> RecentVisit.remembering(visit.folder(), now, parts.catalog()),
+                parts.settings()::change,
+                parts.problems()::failed);
     }
 
     /** The first page shows the car by its name and its picture. */

@@ -1,5 +1,7 @@
 package quarterlight.visit;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -7,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import quarterlight.units.Numerals;
+import quarterlight.language.Sentences;
 import quarterlight.visit.annotation.HiddenRegion;
 import quarterlight.visit.annotation.PhotoNote;
 import quarterlight.visit.annotation.Trace;
@@ -61,14 +63,12 @@ public final class WithheldFiles {
         long papers = count(visit, MediaKind.PAPER);
         long memos = count(visit, MediaKind.SOUND);
         if (papers > 0) {
-            parts.add(Numerals.count(papers, "paper", "papers"));
+            parts.add(say("going.held.papers", papers));
         }
         if (memos > 0) {
-            parts.add(Numerals.count(memos, "voice memo", "voice memos"));
+            parts.add(say("going.held.memos", memos));
         }
-        return parts.isEmpty()
-                ? Optional.empty()
-                : Optional.of(String.join(" and ", parts) + " held back by the inspector.");
+        return parts.isEmpty() ? Optional.empty() : Optional.of(say("going.held.back", Sentences.and(parts)));
     }
 
     private long count(VisitRecord visit, MediaKind kind) {

@@ -8,6 +8,8 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
 import quarterlight.visit.photo.PhotoId;
@@ -92,16 +94,18 @@ class CompanionsTest {
                 file.bytes(),
                 file.kind(),
                 file.type(),
-                file.captured(),
-                file.gpsUtc(),
-                file.position(),
-                file.camera(),
-                file.width(),
-                file.height(),
-                file.orientation(),
-                piece.film() ? OptionalDouble.of(piece.seconds()) : OptionalDouble.empty(),
+                new MediaHeader(
+                        file.captured(),
+                        file.gpsUtc(),
+                        file.position(),
+                        file.camera(),
+                        file.width(),
+                        file.height(),
+                        file.orientation(),
+                        piece.film() ? OptionalDouble.of(piece.seconds()) : OptionalDouble.empty(),
+                        piece.contentId().isEmpty() ? Optional.empty() : Optional.of(piece.contentId())),
                 file.sharpness(),
                 file.notes(),
-                piece.contentId().isEmpty() ? Optional.empty() : Optional.of(piece.contentId()));
+                MediaFacts.NONE);
     }
 }

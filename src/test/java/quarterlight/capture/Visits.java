@@ -23,6 +23,8 @@ import quarterlight.visit.photo.CameraId;
 import quarterlight.visit.photo.CaptureSource;
 import quarterlight.visit.photo.CaptureTime;
 import quarterlight.visit.photo.ClockSetting;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
@@ -79,17 +81,14 @@ public final class Visits {
                         1,
                         source == CaptureSource.FILM ? MediaKind.FILM : MediaKind.PHOTO,
                         "JPEG",
-                        Optional.of(time),
-                        gpsUtc.isEmpty() ? Optional.empty() : Optional.of(LocalDateTime.parse(gpsUtc)),
-                        Optional.empty(),
-                        camera.isEmpty() ? Optional.empty() : Optional.of(new CameraId(camera)),
-                        OptionalInt.empty(),
-                        OptionalInt.empty(),
-                        1,
-                        OptionalDouble.empty(),
+                        MediaHeader.NONE
+                                .withCaptured(Optional.of(time))
+                                .withGpsUtc(
+                                        gpsUtc.isEmpty() ? Optional.empty() : Optional.of(LocalDateTime.parse(gpsUtc)))
+                                .withCamera(camera.isEmpty() ? Optional.empty() : Optional.of(new CameraId(camera))),
                         OptionalDouble.empty(),
                         List.of(),
-                        Optional.empty()),
+                        MediaFacts.NONE),
                 Optional.empty()));
         return this;
     }

@@ -33,6 +33,8 @@ import quarterlight.table.list.DatePatternTable;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
@@ -155,17 +157,13 @@ class DemoStoryTest {
                     1,
                     MediaKind.PHOTO,
                     "JPEG",
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    OptionalInt.of(Integer.parseInt(row.get("width"))),
-                    OptionalInt.of(Integer.parseInt(row.get("height"))),
-                    1,
-                    OptionalDouble.empty(),
+                    MediaHeader.NONE.withSize(
+                            OptionalInt.of(Integer.parseInt(row.get("width"))),
+                            OptionalInt.of(Integer.parseInt(row.get("height"))),
+                            1),
                     OptionalDouble.empty(),
                     List.of(),
-                    Optional.empty());
+                    MediaFacts.NONE);
             photos.add(new Photo(new PhotoId(id), file, Optional.empty()));
         }
         return photos;

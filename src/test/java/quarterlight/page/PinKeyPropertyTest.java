@@ -25,6 +25,8 @@ import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.CaptureSource;
 import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
 import quarterlight.visit.photo.PhotoId;
@@ -84,17 +86,19 @@ class PinKeyPropertyTest {
                 bare.bytes(),
                 bare.kind(),
                 bare.type(),
-                time,
-                bare.gpsUtc(),
-                bare.position(),
-                bare.camera(),
-                bare.width(),
-                bare.height(),
-                bare.orientation(),
-                bare.seconds(),
+                new MediaHeader(
+                        time,
+                        bare.gpsUtc(),
+                        bare.position(),
+                        bare.camera(),
+                        bare.width(),
+                        bare.height(),
+                        bare.orientation(),
+                        bare.seconds(),
+                        bare.contentId()),
                 bare.sharpness(),
                 bare.notes(),
-                bare.contentId());
+                MediaFacts.NONE);
         return new Photo(new PhotoId(number), file, number % 5 == 0 ? Optional.of("soft") : Optional.empty());
     }
 

@@ -17,6 +17,8 @@ import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
@@ -38,17 +40,10 @@ public final class TestVisits {
                 1000,
                 kind,
                 "JPEG",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalInt.of(width),
-                OptionalInt.of(height),
-                1,
-                OptionalDouble.empty(),
+                MediaHeader.NONE.withSize(OptionalInt.of(width), OptionalInt.of(height), 1),
                 OptionalDouble.empty(),
                 List.of(),
-                Optional.empty());
+                MediaFacts.NONE);
         return new Photo(new PhotoId(id), file, Optional.empty());
     }
 

@@ -32,6 +32,7 @@ import quarterlight.visit.photo.CameraId;
 import quarterlight.visit.photo.CaptureSource;
 import quarterlight.visit.photo.CaptureTime;
 import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.PhotoFile;
 import quarterlight.visit.photo.Position;
@@ -110,22 +111,23 @@ public final class SampleVisit {
                 4_321_000_000L + number,
                 MediaKind.FILM,
                 "MP4",
-                Optional.of(new CaptureTime(
-                        LocalDateTime.of(2026, 3, 2, 9, 0, 0),
-                        "0070",
-                        Optional.of(ZoneOffset.ofHoursMinutes(5, 45)),
-                        CaptureSource.FILM,
-                        true)),
-                Optional.of(LocalDateTime.of(2026, 3, 2, 3, 15, 1, 500_000_000)),
-                Optional.of(new Position(39.7391536, -104.9847034)),
-                Optional.of(new CameraId("alder-pocket-3")),
-                OptionalInt.of(4032),
-                OptionalInt.of(3024),
-                6,
-                OptionalDouble.of(12.345678901234567),
+                new MediaHeader(
+                        Optional.of(new CaptureTime(
+                                LocalDateTime.of(2026, 3, 2, 9, 0, 0),
+                                "0070",
+                                Optional.of(ZoneOffset.ofHoursMinutes(5, 45)),
+                                CaptureSource.FILM,
+                                true)),
+                        Optional.of(LocalDateTime.of(2026, 3, 2, 3, 15, 1, 500_000_000)),
+                        Optional.of(new Position(39.7391536, -104.9847034)),
+                        Optional.of(new CameraId("alder-pocket-3")),
+                        OptionalInt.of(4032),
+                        OptionalInt.of(3024),
+                        6,
+                        OptionalDouble.of(12.345678901234567),
+                        Optional.of("4F0C-'tie'")),
                 OptionalDouble.of(1.0 / 3.0),
                 List.of("first remark", "second; 'remark'"),
-                Optional.of("4F0C-'tie'"),
                 new MediaFacts(
                         OptionalInt.of(3),
                         Optional.of(hash(number + 70)),
@@ -146,17 +148,10 @@ public final class SampleVisit {
                 0,
                 MediaKind.PHOTO,
                 "JPEG",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalInt.empty(),
-                OptionalInt.empty(),
-                1,
-                OptionalDouble.empty(),
+                MediaHeader.NONE,
                 OptionalDouble.empty(),
                 List.of(),
-                Optional.empty());
+                MediaFacts.NONE);
     }
 
     public static Sha256 hash(int number) {

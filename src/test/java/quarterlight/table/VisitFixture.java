@@ -18,6 +18,8 @@ import quarterlight.table.cell.RowContext;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
@@ -68,17 +70,12 @@ public final class VisitFixture {
                 1000,
                 kind,
                 kind == MediaKind.PHOTO ? "JPEG" : "MP4",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalInt.of(1600),
-                OptionalInt.of(1200),
-                1,
-                seconds,
+                MediaHeader.NONE
+                        .withSize(OptionalInt.of(1600), OptionalInt.of(1200), 1)
+                        .withSeconds(seconds),
                 OptionalDouble.empty(),
                 List.of(),
-                Optional.empty());
+                MediaFacts.NONE);
         return new Photo(new PhotoId(id), file, Optional.empty());
     }
 

@@ -5,11 +5,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.PhotoFile;
 import quarterlight.visit.photo.Sha256;
@@ -57,17 +57,10 @@ public final class SpokenSample {
                 words.length,
                 kind,
                 kind == MediaKind.WORDS ? "timed text" : "WAV",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalInt.empty(),
-                OptionalInt.empty(),
-                1,
-                OptionalDouble.empty(),
+                MediaHeader.NONE,
                 OptionalDouble.empty(),
                 List.of(),
-                Optional.empty());
+                MediaFacts.NONE);
         store.change("take in words", tx -> tx.addPhoto(file));
     }
 

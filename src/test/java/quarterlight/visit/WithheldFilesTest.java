@@ -6,10 +6,11 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneId;
 import quarterlight.table.VisitFixture;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
@@ -38,17 +39,10 @@ class WithheldFilesTest {
                         1,
                         kind,
                         "any",
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        OptionalInt.empty(),
-                        OptionalInt.empty(),
-                        1,
-                        OptionalDouble.empty(),
+                        MediaHeader.NONE,
                         OptionalDouble.empty(),
                         List.of(),
-                        Optional.empty()),
+                        MediaFacts.NONE),
                 Optional.empty());
     }
 

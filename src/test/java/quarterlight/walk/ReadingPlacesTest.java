@@ -32,6 +32,8 @@ import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.CaptureSource;
 import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
@@ -73,17 +75,10 @@ class ReadingPlacesTest {
                 1,
                 MediaKind.PHOTO,
                 "JPEG",
-                Optional.of(captured),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalInt.empty(),
-                OptionalInt.empty(),
-                1,
-                OptionalDouble.empty(),
+                MediaHeader.NONE.withCaptured(Optional.of(captured)),
                 OptionalDouble.empty(),
                 List.of(),
-                Optional.empty());
+                MediaFacts.NONE);
         photos.add(new Photo(new PhotoId(number), file, Optional.empty()));
         Pin pin = VisitParts.pin(new PhotoId(number), zone);
         pins.add(new Recorded<>(new RecordId(number), pin));

@@ -54,6 +54,8 @@ import quarterlight.ui.photos.sheet.ContactSheet;
 import quarterlight.visit.photo.CameraId;
 import quarterlight.visit.photo.CaptureSource;
 import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.PhotoFile;
 import quarterlight.visit.photo.PhotoId;
@@ -374,17 +376,14 @@ public final class ManyPhotosBench {
                 jpeg.length,
                 MediaKind.PHOTO,
                 "JPEG",
-                Optional.of(new CaptureTime(at, "", Optional.empty(), CaptureSource.ORIGINAL, false)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(new CameraId(number % 3 == 0 ? "made-two" : "made-one")),
-                OptionalInt.of(320),
-                OptionalInt.of(240),
-                1,
-                OptionalDouble.empty(),
+                MediaHeader.NONE
+                        .withCaptured(
+                                Optional.of(new CaptureTime(at, "", Optional.empty(), CaptureSource.ORIGINAL, false)))
+                        .withCamera(Optional.of(new CameraId(number % 3 == 0 ? "made-two" : "made-one")))
+                        .withSize(OptionalInt.of(320), OptionalInt.of(240), 1),
                 OptionalDouble.of(100 + random.nextInt(1500)),
                 List.of(),
-                Optional.empty());
+                MediaFacts.NONE);
     }
 
     private static Sha256 sha256(byte[] bytes) {

@@ -1,5 +1,7 @@
 package quarterlight.archive.signature;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.Objects;
 import java.util.Optional;
 
@@ -65,14 +67,13 @@ public record SignatureCheck(
             Optional<String> time) {
         Optional<PublicHalf> half = PublicHalf.ofPem(key);
         if (half.isEmpty()) {
-            return bad("its public key cannot be read");
+            return bad(say("archived.signature.no-key"));
         }
         String why = "";
         if (!named.equals(Optional.of(half.get().fingerprint()))) {
-            why = "the key in it is not the one that it names";
+            why = say("archived.signature.other-key");
         } else if (!half.get().holds(signed, signature)) {
-            why = "it was not made of this list of files by this key, so the list or the signature was exchanged or"
-                    + " damaged";
+            why = say("archived.signature.other-list");
         }
         return new SignatureCheck(why.isEmpty() ? State.GOOD : State.BAD, why, half, signer, time);
     }

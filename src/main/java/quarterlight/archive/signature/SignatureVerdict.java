@@ -1,5 +1,7 @@
 package quarterlight.archive.signature;
 
+import static quarterlight.language.Sentences.say;
+
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
@@ -71,12 +73,8 @@ public record SignatureVerdict(SignatureCheck check, Optional<PublicHalf> own, O
     /** One or two sentences. */
     public String text() {
         return switch (check.state()) {
-            case NONE ->
-                "The archive is not signed: its hashes show damage, and not who made it"
-                        + (wanted.isPresent() ? ", though a key was named." : ".");
-            case BAD ->
-                "The signature is bad: " + check.why()
-                        + ". Do not rely on this archive; ask the inspector for another copy.";
+            case NONE -> say(wanted.isPresent() ? "archived.verdict.none-named" : "archived.verdict.none");
+            case BAD -> say("archived.verdict.bad", check.why());
             case GOOD -> good();
         };
     }
@@ -92,23 +90,16 @@ public record SignatureVerdict(SignatureCheck check, Optional<PublicHalf> own, O
     }
 
     private String good() {
-        String said = "The signature is good"
-                + check.signer().map(name -> ", by " + name).orElse("")
-                + check.time()
-                        .map(at -> ", on " + said(at) + " by the signer's clock")
-                        .orElse("");
+        String said = say("archived.verdict.good")
+                + check.signer().map(name -> say("archived.verdict.by", name)).orElse("")
+                + check.time().map(at -> say("archived.verdict.at", said(at))).orElse("");
         String print = check.key().map(PublicHalf::fingerprint).orElse("");
         return said
                 + switch (whose().orElse(Whose.UNKNOWN)) {
-                    case WANTED -> ", with the key that you named.";
-                    case ANOTHER ->
-                        ", but with another key than you named: its fingerprint is " + print
-                                + ". Whoever has that key made it; ask the inspector.";
-                    case OWN -> ", with the key of this computer.";
-                    case UNKNOWN ->
-                        ". Its key is not the one of this computer: fingerprint " + print
-                                + ". Compare it with what the inspector gave you by another way, such as on the"
-                                + " printed brief.";
+                    case WANTED -> say("archived.verdict.wanted");
+                    case ANOTHER -> say("archived.verdict.another", print);
+                    case OWN -> say("archived.verdict.own");
+                    case UNKNOWN -> say("archived.verdict.unknown", print);
                 };
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.archive.signature;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -69,10 +71,10 @@ public final class SigningKeyFile {
             make();
         }
         String text = Files.readString(file);
-        PublicHalf open = PublicHalf.ofPem(text).orElseThrow(() -> damaged("holds no public key"));
+        PublicHalf open = PublicHalf.ofPem(text).orElseThrow(() -> damaged(say("archived.key.no-public")));
         SigningKey key = new SigningKey(secret(text, passphrase), open);
         if (!key.isWhole()) {
-            throw damaged("holds two halves that do not belong together");
+            throw damaged(say("archived.key.halves"));
         }
         return key;
     }
@@ -82,26 +84,22 @@ public final class SigningKeyFile {
         if (locked.isPresent()) {
             return unlocked(locked.get(), passphrase);
         }
-        byte[] secret = Pem.decoded(PLAIN, text).orElseThrow(() -> damaged("holds no key"));
+        byte[] secret = Pem.decoded(PLAIN, text).orElseThrow(() -> damaged(say("archived.key.none")));
         try {
             return privateKey(secret);
         } catch (GeneralSecurityException e) {
-            throw damaged("holds no key of Ed25519");
+            throw damaged(say("archived.key.kind"));
         }
     }
 
     /** One of 256 wrong passphrases ends in a padding that looks right: then what it opens is no key. */
     private PrivateKey unlocked(byte[] locked, Optional<char[]> passphrase) throws SigningKeyProblem {
-        char[] words = passphrase.orElseThrow(() -> new SigningKeyProblem(
-                SigningKeyProblem.Kind.LOCKED,
-                "The signing key " + file
-                        + " is kept under a passphrase; give it, or make the archive without a signature."));
+        char[] words = passphrase.orElseThrow(
+                () -> new SigningKeyProblem(SigningKeyProblem.Kind.LOCKED, say("archived.key.locked", file)));
         try {
             return privateKey(LockedKey.unlocked(locked, words));
         } catch (GeneralSecurityException | IOException e) {
-            throw new SigningKeyProblem(
-                    SigningKeyProblem.Kind.WRONG_PASSPHRASE,
-                    "This passphrase does not open the signing key " + file + "; nothing was made. Try again.");
+            throw new SigningKeyProblem(SigningKeyProblem.Kind.WRONG_PASSPHRASE, say("archived.key.wrong", file));
         }
     }
 
@@ -110,11 +108,7 @@ public final class SigningKeyFile {
     }
 
     private SigningKeyProblem damaged(String what) {
-        return new SigningKeyProblem(
-                SigningKeyProblem.Kind.DAMAGED,
-                file + " " + what
-                        + "; put back a copy of it, or move it away: then a new key is made, which others do not know"
-                        + " yet.");
+        return new SigningKeyProblem(SigningKeyProblem.Kind.DAMAGED, say("archived.key.damaged", file, what));
     }
 
     /** Keeps the key under a passphrase, or without one if the new one is empty. */

@@ -102,7 +102,7 @@ public final class DiagramSvg {
             out.append("\" width=\"")
                     .append(SvgPath.number(spot.box().getWidth()))
                     .append("\" height=\"");
-            out.append(SvgPath.number(spot.box().getHeight())).append("\" fill-opacity=\"0\" fill=\"#ffffff\"/></a>\n");
+            out.append(SvgPath.number(spot.box().getHeight())).append("\" fill-opacity=\"0\" fill=\"white\"/></a>\n");
         });
     }
 

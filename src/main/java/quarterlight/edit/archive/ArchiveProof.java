@@ -1,5 +1,7 @@
 package quarterlight.edit.archive;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -64,9 +66,9 @@ public record ArchiveProof(ArchiveAudit bag, List<String> database, Optional<Str
     /** What does not hold of files and database, each in a few words. */
     public List<String> faults() {
         List<String> found = new ArrayList<>();
-        bag.changed().forEach(path -> found.add(path + " is not what was archived"));
-        bag.missing().forEach(path -> found.add(path + " is missing"));
-        bag.unlisted().forEach(path -> found.add(path + " was added later"));
+        bag.changed().forEach(path -> found.add(say("archived.changed", path)));
+        bag.missing().forEach(path -> found.add(say("archived.missing", path)));
+        bag.unlisted().forEach(path -> found.add(say("archived.added", path)));
         found.addAll(bag.faults());
         found.addAll(database);
         return found;
@@ -95,10 +97,7 @@ public record ArchiveProof(ArchiveAudit bag, List<String> database, Optional<Str
             } catch (VisitProblem e) {
                 String said = e.getMessage().replace(visit.toString(), "in " + file);
                 return new ArchiveProof(
-                        audit,
-                        List.of("The database cannot be taken over: " + said),
-                        Optional.empty(),
-                        bag.signature());
+                        audit, List.of(say("archived.database", said)), Optional.empty(), bag.signature());
             }
         }
     }
@@ -142,7 +141,7 @@ public record ArchiveProof(ArchiveAudit bag, List<String> database, Optional<Str
         for (Photo photo : photos) {
             Optional<Sha256> hash = hash(check, photo.file());
             if (hash.isPresent() && !hash.get().equals(photo.file().sha256())) {
-                found.add("The original " + photo.file().stored() + " is not the one that the database has.");
+                found.add(say("archived.original", photo.file().stored()));
             }
         }
     }
@@ -162,18 +161,17 @@ public record ArchiveProof(ArchiveAudit bag, List<String> database, Optional<Str
         for (Map.Entry<String, String> table : wanted.entrySet()) {
             if (there.remove(table.getKey())) {
                 difference(folder.resolve(table.getKey()), table.getValue())
-                        .ifPresent(why -> found.add(
-                                "The table " + table.getKey() + " does not agree with the database: " + why + "."));
+                        .ifPresent(why -> found.add(say("archived.table.differs", table.getKey(), why)));
             } else if (table.getValue().lines().count() > 1 && table.getKey().endsWith(".csv")) {
-                found.add("The table " + table.getKey() + " is missing, and the database has rows for it.");
+                found.add(say("archived.table.missing", table.getKey()));
             }
         }
-        there.forEach(name -> found.add("The table " + name + " is none of the database's tables."));
+        there.forEach(name -> found.add(say("archived.table.stray", name)));
     }
 
     private static Optional<String> difference(Path file, String wanted) throws IOException {
         if (Files.size(file) > MAX_TABLE_BYTES + wanted.length()) {
-            return Optional.of("it is far longer");
+            return Optional.of(say("archived.table.longer"));
         }
         byte[] archived = Files.readAllBytes(file);
         return Arrays.equals(archived, wanted.getBytes(StandardCharsets.UTF_8))

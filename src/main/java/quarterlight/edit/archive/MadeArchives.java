@@ -1,5 +1,7 @@
 package quarterlight.edit.archive;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -13,6 +15,7 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import quarterlight.file.DurableFiles;
+import quarterlight.units.Days;
 
 /**
  * The archives made of a visit, with their hashes: a small table in its folder, so that pages that are made later can print the hash. An aid to memory, no evidence: it
@@ -25,7 +28,7 @@ public final class MadeArchives {
     private static final System.Logger LOG = System.getLogger(MadeArchives.class.getName());
     private static final String HEADER = "made,file,contents,bytes,sha256,key\n";
     private static final int MAX_BYTES = 1 << 20;
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("MMM d, uuuu, HH:mm", Locale.US);
+    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private MadeArchives() {}
 
@@ -66,13 +69,19 @@ public final class MadeArchives {
                 boolean forBuyer = Archiving.FOR_BUYER.equals(row.get(2));
                 if ((forBuyer || !buyers) && row.get(4).matches("[0-9a-f]{64}")) {
                     buyers |= forBuyer;
-                    found = Optional.of((forBuyer ? "for the buyer" : "the whole visit") + ", made "
-                            + DAY.format(OffsetDateTime.parse(row.get(0))) + ", SHA-256 " + row.get(4));
+                    found = Optional.of(say(
+                            forBuyer ? "archived.made.for-buyer" : "archived.made.whole",
+                            said(OffsetDateTime.parse(row.get(0))),
+                            row.get(4)));
                 }
             }
         } catch (IOException | RuntimeException e) {
             LOG.log(System.Logger.Level.WARNING, file + " cannot be read", e);
         }
         return found;
+    }
+
+    private static String said(OffsetDateTime time) {
+        return Days.day(time.toLocalDate()) + ", " + HOUR.format(time);
     }
 }

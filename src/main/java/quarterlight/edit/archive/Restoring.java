@@ -1,5 +1,7 @@
 package quarterlight.edit.archive;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -92,12 +94,7 @@ public final class Restoring {
         try (BagFile bag = BagFile.open(file)) {
             if (!bag.holds(DATABASE)) {
                 boolean buyers = bag.info(Archiving.CONTENTS).equals(Optional.of(Archiving.FOR_BUYER));
-                throw refused(
-                        file,
-                        buyers
-                                ? "was made for the buyer, without originals and database; restore from a whole archive"
-                                : "holds no " + DATABASE
-                                        + " and is no archive of a visit; name a file that archive made");
+                throw refused(file, buyers ? say("archived.for-buyer") : say("archived.no-visit", DATABASE));
             }
             try (StagingFolder unfinished = Targets.beside(visit)) {
                 requireRoom(unfinished.folder(), bag, visit);
@@ -118,10 +115,7 @@ public final class Restoring {
     private static void requireRoom(Path folder, BagFile bag, Path visit) throws EditRefused, IOException {
         long free = Files.getFileStore(folder).getUsableSpace();
         if (bag.bytes() > free) {
-            throw refused(
-                    visit,
-                    "cannot be restored: it takes " + bag.bytes() + " bytes and the disk has " + free
-                            + " left; make room or name another disk");
+            throw refused(visit, say("archived.room", bag.bytes(), free));
         }
     }
 
@@ -135,15 +129,11 @@ public final class Restoring {
         BagCheck check = bag.check(path -> place(making, tables, path), progress);
         Optional<String> problem = check.firstProblem();
         if (problem.isPresent()) {
-            throw refused(
-                    file, "is damaged: " + problem.get() + "; nothing was restored, take another copy of the archive");
+            throw refused(file, say("archived.damaged", problem.get()));
         }
         SignatureCheck signature = bag.signature();
         if (signature.state() == SignatureCheck.State.BAD) {
-            throw refused(
-                    file,
-                    "has a bad signature: " + signature.why()
-                            + "; nothing was restored, take another copy of the archive");
+            throw refused(file, say("archived.signature", signature.why()));
         }
         try {
             TakeoverReport report = opening.receive(making);
@@ -152,10 +142,7 @@ public final class Restoring {
                 return compared(visit, store, check, named(report, making, visit), faults, signature);
             }
         } catch (VisitProblem e) {
-            throw refused(
-                    file,
-                    "holds a visit that cannot be opened: "
-                            + e.getMessage().replace(making.toString(), visit.toString()));
+            throw refused(file, say("archived.unopened", e.getMessage().replace(making.toString(), visit.toString())));
         }
     }
 

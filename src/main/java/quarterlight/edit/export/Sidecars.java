@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -16,6 +17,7 @@ import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.language.Language;
 import quarterlight.table.text.NumberText;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.annotation.PhotoNote;
@@ -44,20 +46,23 @@ final class Sidecars {
         this.withPlaces = withPlaces;
     }
 
-    /** The documents by file name: {@code DSC_0231.JPG.xmp}; where photos share a name, the name in the originals counts. */
+    /** The documents by file name: {@code DSC_0231.JPG.xmp}; where photos share a name, the name in the originals counts. Other programs find photos by their words, so those are English whatever the window speaks. */
     static Map<String, String> of(VisitRecord visit, ZoneCatalog catalog, boolean withPlaces) {
-        Sidecars sidecars = new Sidecars(visit, catalog, withPlaces);
         Map<String, Integer> names = new HashMap<>();
         visit.photos().forEach(photo -> names.merge(key(plainName(photo)), 1, Integer::sum));
         Map<String, String> files = new LinkedHashMap<>();
-        for (Photo photo : visit.photos()) {
-            if (!photo.file().kind().isCameras()) {
-                continue;
+        try (Language.Scope spoken = Language.ENGLISH.inHandUntilClosed()) {
+            Objects.requireNonNull(spoken, "spoken");
+            Sidecars sidecars = new Sidecars(visit, catalog, withPlaces);
+            for (Photo photo : visit.photos()) {
+                if (!photo.file().kind().isCameras()) {
+                    continue;
+                }
+                boolean alone = names.get(key(plainName(photo))) == 1;
+                files.put(
+                        (alone ? plainName(photo) : storedName(photo)) + ".xmp",
+                        sidecars.of(photo).xml());
             }
-            boolean alone = names.get(key(plainName(photo))) == 1;
-            files.put(
-                    (alone ? plainName(photo) : storedName(photo)) + ".xmp",
-                    sidecars.of(photo).xml());
         }
         return files;
     }

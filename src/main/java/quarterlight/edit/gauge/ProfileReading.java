@@ -64,9 +64,7 @@ public final class ProfileReading {
     /** @throws EditRefused if it cannot be called so, or cannot be written */
     public void keep(String name, ReadingProfile profile) throws EditRefused {
         if (!ColumnProfiles.isName(name)) {
-            throw new EditRefused(
-                    "profile",
-                    "A profile is called by letters, digits, blanks and hyphens, 60 at most; not \"" + name + "\".");
+            throw new EditRefused("profile", say("refused.profile.name", name));
         }
         try {
             profiles.keep(name, profile.asText());
@@ -87,17 +85,14 @@ public final class ProfileReading {
         for (String key : said.keySet()) {
             if (!List.of("zone", "value", "unit", "time", "date", "spot", "order")
                     .contains(key)) {
-                throw new EditRefused(
-                        "columns",
-                        "Columns are named as zone, value, unit, time, date, spot and order (of a date); not " + key
-                                + ".");
+                throw new EditRefused("columns", say("refused.profile.columns", key));
             }
         }
         Optional<ThicknessUnit> fixed = Optional.ofNullable(said.get("unit")).flatMap(ThicknessUnit::said);
         Optional<LenientDateTime.Order> order =
                 Optional.ofNullable(said.get("order")).flatMap(word -> Worded.find(LenientDateTime.Order.class, word));
         if (said.containsKey("order") && order.isEmpty()) {
-            throw new EditRefused("columns", "The order is one of " + Worded.words(LenientDateTime.Order.class) + ".");
+            throw new EditRefused("columns", say("refused.profile.order", Worded.words(LenientDateTime.Order.class)));
         }
         return new ReadingProfile(
                 table.columns(),
@@ -120,7 +115,7 @@ public final class ProfileReading {
             if (!ZoneId.isWellFormed(id) || catalog.find(new ZoneId(id)).isEmpty()) {
                 List<String> all =
                         catalog.all().stream().map(zone -> zone.id().value()).toList();
-                throw new EditRefused("zones", "There is no zone " + id + Nearest.hint(id, all) + ".");
+                throw new EditRefused("zones", say("refused.profile.zone", id, Nearest.hint(id, all)));
             }
             zones.put(one.getKey(), new ZoneId(id));
         }
@@ -139,8 +134,7 @@ public final class ProfileReading {
         if (table.place(name).isEmpty()) {
             throw new EditRefused(
                     "columns",
-                    table.file() + " has no column " + name + " for the " + what + ". Its columns are "
-                            + String.join(", ", table.columns()) + ".");
+                    say("refused.profile.column", table.file(), name, what, String.join(", ", table.columns())));
         }
         return Optional.of(name);
     }
@@ -156,7 +150,7 @@ public final class ProfileReading {
         for (String pair : words.split(",", -1)) {
             int sign = pair.indexOf('=');
             if (sign < 1) {
-                throw new EditRefused("columns", "\"" + pair.strip() + "\" is no pair such as zone=Panel.");
+                throw new EditRefused("columns", say("refused.profile.pair", pair.strip()));
             }
             pairs.put(pair.substring(0, sign).strip(), pair.substring(sign + 1).strip());
         }

@@ -31,6 +31,8 @@ import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.visit.annotation.KeptFrame;
 import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
@@ -115,16 +117,17 @@ public final class FrameKeeping {
         PhotoFile file = store.read()
                 .photo(film)
                 .map(Photo::file)
-                .orElseThrow(() -> new EditRefused("film", "There is no film " + film + " in this visit."));
+                .orElseThrow(() -> new EditRefused("film", say("refused.frame.none", film)));
         if (file.kind() != MediaKind.FILM) {
-            throw new EditRefused("film", file.name() + " is a photo and has no moments; name a film.");
+            throw new EditRefused("film", say("refused.frame.photo", file.name()));
         }
         OptionalDouble length = file.seconds();
         if (!(seconds >= 0) || length.isPresent() && seconds > length.getAsDouble()) {
             throw new EditRefused(
                     "at",
-                    "The film " + file.name() + " has no moment " + seconds + " s"
-                            + (length.isPresent() ? "; it is " + length.getAsDouble() + " s long." : "."));
+                    length.isPresent()
+                            ? say("refused.frame.beyond", file.name(), seconds, length.getAsDouble())
+                            : say("refused.frame.moment", file.name(), seconds));
         }
         return file;
     }
@@ -150,17 +153,19 @@ public final class FrameKeeping {
                 frame.bytes(),
                 frame.kind(),
                 frame.type(),
-                film.captured().map(time -> later(time, seconds)),
-                Optional.empty(),
-                film.position(),
-                film.camera(),
-                frame.width(),
-                frame.height(),
-                frame.orientation(),
-                OptionalDouble.empty(),
+                new MediaHeader(
+                        film.captured().map(time -> later(time, seconds)),
+                        Optional.empty(),
+                        film.position(),
+                        film.camera(),
+                        frame.width(),
+                        frame.height(),
+                        frame.orientation(),
+                        OptionalDouble.empty(),
+                        Optional.of(KeptFrame.tie(film))),
                 frame.sharpness(),
                 notes,
-                Optional.of(KeptFrame.tie(film)));
+                MediaFacts.NONE);
     }
 
     private static CaptureTime later(CaptureTime film, double seconds) {

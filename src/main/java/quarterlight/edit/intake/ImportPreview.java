@@ -1,5 +1,7 @@
 package quarterlight.edit.intake;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -81,7 +83,7 @@ public record ImportPreview(List<FilePreview> glances, List<Refusal> refused) {
             return lost.reason();
         }
         if (cause instanceof IOException) {
-            return "the file is no longer there, or cannot be read";
+            return say("refused.intake.gone");
         }
         throw new IllegalStateException("looking at " + file + " failed", cause);
     }

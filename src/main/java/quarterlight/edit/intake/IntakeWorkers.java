@@ -1,5 +1,7 @@
 package quarterlight.edit.intake;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -70,11 +72,7 @@ final class IntakeWorkers implements AutoCloseable {
     }
 
     private static IntakeRefused notStarted(Path file, WorkerLost lost) {
-        return new IntakeRefused(
-                file,
-                lost.reason()
-                        + ". Nothing is taken in without it; what was taken in before stays. Install the program"
-                        + " anew, or end other programs, and take the rest in again.");
+        return new IntakeRefused(file, say("refused.intake.worker", lost.reason()));
     }
 
     /** The digest of a file, empty if it cannot be read. */

@@ -1,5 +1,7 @@
 package quarterlight.edit.intake;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
@@ -44,7 +46,7 @@ record NewFiles(List<Found> files, int alreadyPresent, List<Refusal> refused) {
             try {
                 sized.put(found, Files.size(found.file()));
             } catch (IOException e) {
-                refused.add(new Refusal(found.file(), "the file is no longer there, or cannot be read"));
+                refused.add(new Refusal(found.file(), say("refused.intake.gone")));
             }
         }
         Map<Found, Future<Optional<Sha256>>> digests = new HashMap<>();
@@ -100,7 +102,7 @@ record NewFiles(List<Found> files, int alreadyPresent, List<Refusal> refused) {
             Found found, Future<Optional<Sha256>> digest, int done, int all, Progress progress)
             throws OriginalsUnwritable, IntakeRefused, InterruptedException {
         progress.checkCancelled();
-        progress.report(done, all, "comparing " + found.file().getFileName());
+        progress.report(done, all, say("progress.comparing", found.file().getFileName()));
         return IntakeWorkers.result(digest, progress);
     }
 }

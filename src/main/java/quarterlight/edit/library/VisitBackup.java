@@ -1,5 +1,7 @@
 package quarterlight.edit.library;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -65,9 +67,7 @@ public final class VisitBackup {
         List<Path> visits = new ArrayList<>();
         for (Path folder : folders) {
             if (!Files.isDirectory(folder)) {
-                throw new EditRefused(
-                        folder.toString(),
-                        folder + " is not there or no folder; check the name, and whether its drive is connected");
+                throw new EditRefused(folder.toString(), say("refused.library.no-folder", folder));
             }
             visits.addAll(VisitFolders.below(folder).keySet());
         }
@@ -75,7 +75,7 @@ public final class VisitBackup {
         List<Copied> copied = new ArrayList<>();
         for (Path visit : visits.stream().distinct().toList()) {
             progress.checkCancelled();
-            progress.report(copied.size(), visits.size(), "Archiving " + visit.getFileName());
+            progress.report(copied.size(), visits.size(), say("progress.archiving", visit.getFileName()));
             copied.add(copy(visit, target, progress));
         }
         return copied;
@@ -90,8 +90,11 @@ public final class VisitBackup {
                 Archived archived = archiving.make(store, file, false, progress);
                 fault = archived.ok()
                         ? Optional.empty()
-                        : Optional.of(archived.changed().size() + " originals changed and "
-                                + archived.missing().size() + " missing; audit " + visit);
+                        : Optional.of(say(
+                                "refused.backup.originals",
+                                archived.changed().size(),
+                                archived.missing().size(),
+                                visit));
             }
             return new Copied(visit, Optional.of(file), !there, fault.or(() -> proved(file, progress)));
         } catch (VisitProblem | EditRefused e) {
@@ -104,11 +107,11 @@ public final class VisitBackup {
         try {
             return ArchiveProof.of(file, opening, catalog, progress).ok()
                     ? Optional.empty()
-                    : Optional.of(file + " does not hold; audit it, and delete it to have it made again");
+                    : Optional.of(say("refused.backup.proof", file));
         } catch (BagRefused e) {
             return Optional.of(e.getMessage());
         } catch (IOException e) {
-            return Optional.of(file + " cannot be read again (" + e.getMessage() + "); check the disk");
+            return Optional.of(say("refused.backup.again", file, e.getMessage()));
         }
     }
 

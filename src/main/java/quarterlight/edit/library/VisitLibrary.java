@@ -1,5 +1,7 @@
 package quarterlight.edit.library;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -68,10 +70,7 @@ public final class VisitLibrary implements AutoCloseable {
             if (!Files.isDirectory(folder)) {
                 throw new EditRefused(
                         folder.toString(),
-                        folder
-                                + (Files.exists(folder)
-                                        ? " is a file; name a folder that holds visits"
-                                        : " is not there; check the name, and whether its drive is connected"));
+                        say(Files.exists(folder) ? "refused.library.file" : "refused.library.gone", folder));
             }
             tops.add(folder.toAbsolutePath().normalize());
         }
@@ -115,7 +114,8 @@ public final class VisitLibrary implements AutoCloseable {
         int done = 0;
         for (Map.Entry<Path, String> visit : there.entrySet()) {
             progress.checkCancelled();
-            progress.report(done++, there.size(), "Reading " + visit.getKey().getFileName());
+            progress.report(
+                    done++, there.size(), say("progress.reading", visit.getKey().getFileName()));
             read(visit.getKey(), visit.getValue(), read);
             if (read.size() == AT_ONCE) {
                 index.put(read);
@@ -138,7 +138,7 @@ public final class VisitLibrary implements AutoCloseable {
                             facts.client(),
                             facts.place(),
                             record.photos().size(),
-                            VisitSayings.ofCar(record)),
+                            VisitSayings.ofCar(record, catalog)),
                     VisitSayings.of(record, catalog));
         } catch (VisitProblem e) {
             index.forget(folder);

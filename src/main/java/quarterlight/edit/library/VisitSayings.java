@@ -1,7 +1,6 @@
 package quarterlight.edit.library;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,15 +11,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
+import quarterlight.page.brief.Portrait;
 import quarterlight.store.library.LibraryPicture;
 import quarterlight.store.library.LibraryRow;
 import quarterlight.table.RowKind;
 import quarterlight.table.cell.RowContext;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
-import quarterlight.visit.photo.MediaKind;
-import quarterlight.visit.photo.Photo;
-import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
@@ -60,11 +57,13 @@ final class VisitSayings {
             RecordKind.PINS);
 
     private final VisitRecord visit;
+    private final ZoneCatalog catalog;
     private final RowContext context;
     private final Map<String, String> labels;
 
     private VisitSayings(VisitRecord visit, ZoneCatalog catalog) {
         this.visit = visit;
+        this.catalog = catalog;
         this.context = RowContext.of(visit, catalog);
         this.labels = catalog.all().stream()
                 .collect(Collectors.toMap(zone -> zone.id().value(), Zone::label));
@@ -90,7 +89,13 @@ final class VisitSayings {
                 .flatMap(Optional::stream)
                 .collect(Collectors.joining("; "));
         return new LibraryRow(
-                "visit", "", text, facts.car().body().style().word(), ofCar(visit), Optional.empty(), List.of());
+                "visit",
+                "",
+                text,
+                facts.car().body().style().word(),
+                ofCar(visit, catalog),
+                Optional.empty(),
+                List.of());
     }
 
     private <T> void add(RecordKind<T> kind, List<LibraryRow> rows) {
@@ -140,15 +145,11 @@ final class VisitSayings {
         }
     }
 
-    /** What stands for the whole car: of the photos that were not put aside the one with the most zones, of equals the first. */
-    static Optional<LibraryPicture> ofCar(VisitRecord visit) {
-        Map<PhotoId, Long> zones = visit.pins().stream()
-                .collect(Collectors.groupingBy(pin -> pin.value().photo(), Collectors.counting()));
-        return visit.photos().stream()
-                .filter(photo -> photo.file().kind() == MediaKind.PHOTO
-                        && photo.setAside().isEmpty())
-                .max(Comparator.<Photo>comparingLong(photo -> zones.getOrDefault(photo.id(), 0L))
-                        .thenComparing(photo -> photo.id().value(), Comparator.reverseOrder()))
+    /** What stands for the whole car: the photo by which it is known at a glance, else the first that is kept. */
+    static Optional<LibraryPicture> ofCar(VisitRecord visit, ZoneCatalog catalog) {
+        return Portrait.of(visit, catalog)
+                .or(() -> Portrait.first(visit))
+                .flatMap(visit::photo)
                 .map(photo -> LibraryPicture.of(photo.file(), OptionalDouble.empty()));
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.edit.list;
 
+import static quarterlight.language.Sentences.say;
+
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -120,19 +122,19 @@ public final class ListBundle {
         try {
             document = new ObjectMapper().readTree(PlainFile.text(from, MAX_BYTES));
         } catch (JsonProcessingException e) {
-            throw refused(from, "is no file of lists; make one with lists --export");
+            throw refused(from, say("refused.lists.none"));
         }
         if (!document.path("format").asText().equals(FORMAT)) {
-            throw refused(from, "is no file of lists; make one with lists --export");
+            throw refused(from, say("refused.lists.none"));
         }
         if (document.path("format_version").asInt() > VERSION) {
-            throw refused(from, "was made by a later version of the program; update this one");
+            throw refused(from, say("refused.lists.later"));
         }
         Map<String, String> files = new LinkedHashMap<>();
         for (JsonNode list : document.path("lists")) {
             String name = list.path("file").asText();
             if (!plainNames().contains(name) && !PLAIN_NAME.matcher(name).matches()) {
-                throw refused(from, "holds \"" + name + "\", which is no list of this program");
+                throw refused(from, say("refused.lists.unknown", name));
             }
             files.put(name, list.path("text").asText());
         }
@@ -160,9 +162,7 @@ public final class ListBundle {
             list.get().read(tried);
         } catch (TableUnreadable e) {
             throw refused(
-                    from,
-                    "holds " + name + ", which cannot be used: "
-                            + e.getMessage().replace(tried + " ", ""));
+                    from, say("refused.lists.unusable", name, e.getMessage().replace(tried + " ", "")));
         } finally {
             Files.deleteIfExists(tried);
         }

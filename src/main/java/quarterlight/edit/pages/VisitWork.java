@@ -1,5 +1,7 @@
 package quarterlight.edit.pages;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -150,12 +152,32 @@ public final class VisitWork {
         requireOwn(store.folder(), out);
         Anchor anchor =
                 new Anchor(store.logHead(), new SigningKeyFile(settings).open().map(PublicHalf::fingerprint), archive);
+        Progress told = told(progress);
         try (PagesFolder folder = PagesFolder.in(out);
                 Language.Scope spoken = choice.language().inHandUntilClosed()) {
             Objects.requireNonNull(spoken, "spoken");
-            PageCheck check = makePages(store, folder, choice, anchor, looked, progress);
+            PageCheck check = makePages(store, folder, choice, anchor, looked, told);
             return new CheckedPages(folder.take(), check);
         }
+    }
+
+    /** The same progress, told in the language in hand now, whatever the pages speak; what is being done comes by its key. */
+    private static Progress told(Progress progress) {
+        Language asked = Language.inHand();
+        return new Progress() {
+            @Override
+            public void report(int done, int total, String what) {
+                try (Language.Scope spoken = asked.inHandUntilClosed()) {
+                    Objects.requireNonNull(spoken, "spoken");
+                    progress.report(done, total, say(what));
+                }
+            }
+
+            @Override
+            public boolean cancelled() {
+                return progress.cancelled();
+            }
+        };
     }
 
     /** Writes the photos that the report shows in full size, as a buyer may see them: pixels only, and nothing that is hidden. */
@@ -183,10 +205,7 @@ public final class VisitWork {
             throw VisitUnreadable.gone(visit.root(), null);
         }
         if (out.equals(visit.pages()) && Files.isSymbolicLink(out)) {
-            throw new FileSystemException(
-                    out.toString(),
-                    null,
-                    "is a link to another place; put a folder in its place, or name one with --out");
+            throw new FileSystemException(out.toString(), null, say("refused.pages.link"));
         }
     }
 
@@ -211,7 +230,7 @@ public final class VisitWork {
             BuyerPictures pictures =
                     new BuyerPictures(visit, new VisitPixels(folder, visit, decoding), JpegWriter::jpeg);
             Future<ReportPhotos> choosing = workers.start(
-                    "Preparing photos for print",
+                    "progress.photos",
                     () -> ReportPhotos.start(visit, catalog, diagram, ZonePlaces.of(diagram), pictures, workers));
             Findings findings = findings(folder, visit);
             List<Gap> gaps = gaps(folder, findings);
@@ -227,13 +246,13 @@ public final class VisitWork {
             LocalDate today = LocalDate.now(Clock.system(visit.facts().timezone()));
             Future<BriefPage> brief = workers.start(
                     PageWorkers.Turn.FIRST,
-                    "Writing the brief",
+                    "progress.brief",
                     () -> BriefPage.of(findings, matters, crops.finished(), today, anchor, paper));
             List<Future<Path>> drawn = new ArrayList<>(
                     new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
                             .start(out, choice, workers));
             drawn.add(workers.startPage(
-                    "Writing the brief", () -> PageWorkers.result(brief).write(out)));
+                    "progress.brief", () -> PageWorkers.result(brief).write(out)));
             new ReportPages(findings, diagram, places, gaps, matters, pictures)
                     .anchoredBy(anchor)
                     .holdingBack(WithheldFiles.of(whole).sentence(whole))

@@ -1,5 +1,7 @@
 package quarterlight.edit.row;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Optional;
 import quarterlight.rust.plane.NoteCheck;
@@ -34,19 +36,19 @@ public final class RowKinds {
             (region, photo) -> NoteCheck.ofOutline(region, photo).map(why -> new CellRefused("outline", why));
 
     /** Photos and films need no release; it would say nothing. */
-    static final RowRule.OnPhoto<BuyerRelease> RELEASABLE =
-            (row, photo) -> photo.kind().isHeldBack()
-                    ? Optional.empty()
-                    : Optional.of(new CellRefused(
-                            "photo",
-                            photo.name() + " is a " + photo.kind().word()
-                                    + ", and goes to the buyer as it is; name a paper, sound, words or a sidecar"));
+    static final RowRule.OnPhoto<BuyerRelease> RELEASABLE = (row, photo) -> photo.kind()
+                    .isHeldBack()
+            ? Optional.empty()
+            : Optional.of(new CellRefused(
+                    "photo",
+                    say("refused.release.kind", photo.name(), photo.kind().said())));
 
     /** A draft is one of a file of words. */
     static final RowRule.OnPhoto<DroppedDraft> SPOKEN = (row, photo) -> photo.kind() == MediaKind.WORDS
             ? Optional.empty()
             : Optional.of(new CellRefused(
-                    "photo", photo.name() + " is a " + photo.kind().word() + "; name the file of words of the draft"));
+                    "photo",
+                    say("refused.draft.file", photo.name(), photo.kind().said())));
 
     private static final List<RowKind<?>> RULED = List.of(
             new RowKind<>(RecordKind.TRACES, RowRule.onPhoto(Trace::photo, MEASURABLE)),

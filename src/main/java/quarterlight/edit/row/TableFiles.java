@@ -1,5 +1,7 @@
 package quarterlight.edit.row;
 
+import static quarterlight.language.Sentences.say;
+
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,9 +59,7 @@ public final class TableFiles {
         }
         if (usable.isEmpty()) {
             throw new EditRefused(
-                    "table",
-                    file.getFileName() + " has the columns of no kind of table (" + String.join(", ", RowKinds.words())
-                            + "). Its first line must name them; the manual lists the columns.");
+                    "table", say("refused.table.kind", file.getFileName(), String.join(", ", RowKinds.words())));
         }
         return usable.get(0);
     }

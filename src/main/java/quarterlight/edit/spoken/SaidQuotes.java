@@ -1,5 +1,7 @@
 package quarterlight.edit.spoken;
 
+import static quarterlight.language.Sentences.say;
+
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -60,14 +62,14 @@ public final class SaidQuotes {
                 .filter(draft ->
                         isOf(walk.parts().get(draft.source()), statement.photo().get()))
                 .toList();
-        String at = "said at " + SpokenQuote.clock(statement.atSeconds().get());
+        String at = SpokenQuote.clock(statement.atSeconds().get());
         if (then.stream().anyMatch(draft -> plain(draft.words()).equals(plain(statement.text())))) {
-            return Optional.of(at);
+            return Optional.of(say("draft.said-at", at));
         }
         return then.stream()
                 .filter(draft -> isOpen(walk.parts().get(draft.source()), open))
                 .findFirst()
-                .map(draft -> at + ": \u201c" + draft.words().strip() + "\u201d");
+                .map(draft -> say("draft.said-at.words", at, draft.words().strip()));
     }
 
     private static boolean isOf(VisitWalk.Part part, PhotoId photo) {

@@ -84,12 +84,11 @@ public final class TimedWordsImport {
         try {
             CaptionFile.read(file).remarks().forEach(remark -> remarks.add(name + ": " + remark));
         } catch (WordsUnreadable e) {
-            throw new EditRefused(name, e.getMessage() + ". Nothing was added.");
+            throw new EditRefused(name, say("captions.not-added", e.getMessage()));
         }
         List<Photo> named = of.isPresent() ? List.of(of.get()) : SpokenAbout.named(name, visit);
         if (named.size() > 1) {
-            remarks.add(name + ": " + named.size()
-                    + " films and sounds bear its name, so it is tied to none; name one by --of.");
+            remarks.add(say("captions.several", name, named.size()));
         }
         MediaType type = MediaType.claimedBy(name)
                 .filter(claimed -> claimed.kind() == MediaKind.WORDS)

@@ -105,7 +105,7 @@ public record VisitWalk(SpokenWalk spoken, Map<String, Part> parts, List<String>
                 reads.add(CaptionFile.read(source, bytes));
                 parts.put(source, part);
             } catch (WordsUnreadable e) {
-                remarks.add(e.getMessage() + ". It was not read.");
+                remarks.add(say("captions.not-read", e.getMessage()));
             } catch (IOException e) {
                 remarks.add(say("refused.words.lost", part.name()));
             }

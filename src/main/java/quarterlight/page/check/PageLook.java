@@ -27,8 +27,7 @@ public final class PageLook {
     public void over(Path file) {
         workers.expect(1);
         started.put(
-                name(file),
-                workers.start(PageWorkers.Turn.LAST, "Looking over the pages", () -> PageCheck.one(file, secrets)));
+                name(file), workers.start(PageWorkers.Turn.LAST, "progress.look", () -> PageCheck.one(file, secrets)));
     }
 
     /**

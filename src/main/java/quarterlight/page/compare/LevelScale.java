@@ -108,7 +108,7 @@ public final class LevelScale {
                 "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"4\" fill=\"%s\" stroke=\"%s\" stroke-width=\"1.4\"/>",
                 x,
                 y,
-                filled ? INK : "#FFFFFF",
+                filled ? INK : InkPalette.hex(InkPalette.LIGHT.ground()),
                 INK));
     }
 

@@ -2,6 +2,7 @@ package quarterlight.page.print;
 
 import freemarker.core.XHTMLOutputFormat;
 import freemarker.template.Configuration;
+import freemarker.template.SimpleHash;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
 import freemarker.template.TemplateMethodModelEx;
@@ -14,6 +15,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import quarterlight.diagram.ink.Theme;
 import quarterlight.language.Language;
 import quarterlight.language.Sentences;
 import quarterlight.units.XmlText;
@@ -42,7 +44,13 @@ public final class Template {
                 text -> Sentences.within(plain(text.get(0)).toString()));
         configuration.setSharedVariable(
                 "language", (TemplateMethodModelEx) none -> Language.inHand().code());
+        configuration.setSharedVariable("color", colors(configuration, Theme.LIGHT));
+        configuration.setSharedVariable("night", colors(configuration, Theme.DARK));
         return configuration;
+    }
+
+    private static SimpleHash colors(Configuration configuration, Theme theme) {
+        return new SimpleHash(theme.byName(), configuration.getObjectWrapper());
     }
 
     /** A sentence by its key, with arguments behind it, as a template asks for it. */

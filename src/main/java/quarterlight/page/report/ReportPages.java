@@ -152,7 +152,7 @@ public final class ReportPages {
         Map<String, byte[]> files = new HashMap<>(printed.byAddress());
         first.ifPresent(page -> files.putAll(page.pictures()));
         Future<Path> pdf = workers.startPage(
-                "Writing the report",
+                "progress.report",
                 () -> DurableFiles.fill(
                         folder.resolve("report.pdf"),
                         out -> PdfDocument.write(
@@ -160,7 +160,7 @@ public final class ReportPages {
                                 files,
                                 out)));
         Future<Path> html = workers.startPage(
-                "Writing the report as one HTML file",
+                "progress.report-html",
                 () -> DurableFiles.fill(
                         folder.resolve("report.html"),
                         out -> within(

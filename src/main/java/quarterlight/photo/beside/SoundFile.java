@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import quarterlight.photo.MediaType;
@@ -21,6 +20,7 @@ import quarterlight.photo.header.FileFacts;
 import quarterlight.visit.photo.CaptureSource;
 import quarterlight.visit.photo.CaptureTime;
 import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 
 /**
  * Length and recorded time of a sound that is no ISO base media file. The time comes from the tag that names a moment to the minute at least; a tag that names
@@ -50,16 +50,8 @@ public final class SoundFile {
         }
         return new FileFacts(
                 type,
-                captured,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalInt.empty(),
-                OptionalInt.empty(),
-                1,
-                seconds,
+                MediaHeader.NONE.withCaptured(captured).withSeconds(seconds),
                 notes,
-                Optional.empty(),
                 Optional.empty(),
                 MediaFacts.NONE);
     }

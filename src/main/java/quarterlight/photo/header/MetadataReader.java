@@ -25,6 +25,7 @@ import quarterlight.photo.exif.RawExif;
 import quarterlight.visit.photo.CaptureSource;
 import quarterlight.visit.photo.CaptureTime;
 import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 
 /**
@@ -153,17 +154,19 @@ public final class MetadataReader {
         }
         return new FileFacts(
                 header.soundOnly() && type.kind() == MediaKind.FILM ? soundOf(type) : type,
-                captured,
-                Optional.empty(),
-                header.keys().position(),
-                header.keys().camera(),
-                header.width(),
-                header.height(),
-                1,
-                header.seconds(),
+                new MediaHeader(
+                        captured,
+                        Optional.empty(),
+                        header.keys().position(),
+                        header.keys().camera(),
+                        header.width(),
+                        header.height(),
+                        1,
+                        header.seconds(),
+                        header.keys().contentId()),
                 notes,
                 Optional.empty(),
-                header.keys().contentId());
+                MediaFacts.NONE);
     }
 
     /** Phones record memos into containers of films. */
@@ -186,17 +189,18 @@ public final class MetadataReader {
         boolean turned = exif.orientation() >= 5 && type != MediaType.HEIC && type != MediaType.AVIF;
         return new FileFacts(
                 type,
-                exif.captured(),
-                exif.gpsUtc(),
-                exif.position(),
-                exif.camera(),
-                !known ? OptionalInt.empty() : turned ? height : width,
-                !known ? OptionalInt.empty() : turned ? width : height,
-                exif.orientation(),
-                OptionalDouble.empty(),
+                new MediaHeader(
+                        exif.captured(),
+                        exif.gpsUtc(),
+                        exif.position(),
+                        exif.camera(),
+                        !known ? OptionalInt.empty() : turned ? height : width,
+                        !known ? OptionalInt.empty() : turned ? width : height,
+                        exif.orientation(),
+                        OptionalDouble.empty(),
+                        exif.contentId()),
                 notes,
                 exif.preview(),
-                exif.contentId(),
                 MediaFacts.ofLens(exif.focal35Mm()));
     }
 }

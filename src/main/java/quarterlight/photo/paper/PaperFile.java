@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.io.IOUtils;
@@ -23,6 +22,7 @@ import quarterlight.photo.MediaType;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.header.FileFacts;
 import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 
 /**
  * A PDF document as pages to look at. A page counts as a picture whose long side is {@link #LONG_SIDE} pixels, whatever its size on paper; later pages are shown within the shape of the first. The time at which
@@ -77,16 +77,11 @@ public final class PaperFile implements AutoCloseable {
             Optional<Size> size = paper.size(1);
             return new FileFacts(
                     MediaType.PDF,
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    size.isPresent() ? OptionalInt.of(size.get().width) : OptionalInt.empty(),
-                    size.isPresent() ? OptionalInt.of(size.get().height) : OptionalInt.empty(),
-                    1,
-                    OptionalDouble.empty(),
+                    MediaHeader.NONE.withSize(
+                            size.isPresent() ? OptionalInt.of(size.get().width) : OptionalInt.empty(),
+                            size.isPresent() ? OptionalInt.of(size.get().height) : OptionalInt.empty(),
+                            1),
                     notes,
-                    Optional.empty(),
                     Optional.empty(),
                     MediaFacts.ofPages(Math.min(pages, MAX_PAGES)));
         } catch (PictureUnreadable e) {

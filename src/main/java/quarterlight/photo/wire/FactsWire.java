@@ -17,6 +17,7 @@ import quarterlight.visit.photo.CameraId;
 import quarterlight.visit.photo.CaptureSource;
 import quarterlight.visit.photo.CaptureTime;
 import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.Position;
 import quarterlight.visit.photo.SidecarWords;
 
@@ -26,20 +27,21 @@ public final class FactsWire {
 
     public static void write(DataOutputStream out, FileFacts facts) throws IOException {
         Wire.kind(out, facts.type());
-        Wire.optional(out, facts.captured(), FactsWire::writeTime);
-        Wire.optional(out, facts.gpsUtc(), Wire::moment);
-        Wire.optional(out, facts.position(), (to, position) -> {
+        MediaHeader header = facts.header();
+        Wire.optional(out, header.captured(), FactsWire::writeTime);
+        Wire.optional(out, header.gpsUtc(), Wire::moment);
+        Wire.optional(out, header.position(), (to, position) -> {
             to.writeDouble(position.latitude());
             to.writeDouble(position.longitude());
         });
-        Wire.optional(out, facts.camera().map(CameraId::value), Wire::text);
-        Wire.optional(out, boxed(facts.width()), DataOutputStream::writeInt);
-        Wire.optional(out, boxed(facts.height()), DataOutputStream::writeInt);
-        out.writeInt(facts.orientation());
-        Wire.optional(out, boxed(facts.seconds()), DataOutputStream::writeDouble);
+        Wire.optional(out, header.camera().map(CameraId::value), Wire::text);
+        Wire.optional(out, boxed(header.width()), DataOutputStream::writeInt);
+        Wire.optional(out, boxed(header.height()), DataOutputStream::writeInt);
+        out.writeInt(header.orientation());
+        Wire.optional(out, boxed(header.seconds()), DataOutputStream::writeDouble);
+        Wire.optional(out, header.contentId(), Wire::text);
         Wire.texts(out, facts.notes());
         Wire.optional(out, facts.preview().map(Preview::jpeg), Wire::bytes);
-        Wire.optional(out, facts.contentId(), Wire::text);
         Wire.optional(out, boxed(facts.more().pages()), DataOutputStream::writeInt);
         Wire.optional(out, facts.more().said(), FactsWire::writeWords);
         Wire.optional(out, boxed(facts.more().focal35Mm()), DataOutputStream::writeDouble);
@@ -55,25 +57,17 @@ public final class FactsWire {
         OptionalInt height = unboxed(Wire.optional(in, DataInputStream::readInt));
         int orientation = in.readInt();
         OptionalDouble seconds = number(in);
+        Optional<String> contentId = Wire.optional(in, Wire::text);
         List<String> notes = new ArrayList<>(Wire.texts(in));
         Optional<Preview> preview = Wire.optional(in, from -> new Preview(Wire.bytes(from)));
-        Optional<String> contentId = Wire.optional(in, Wire::text);
         OptionalInt pages = unboxed(Wire.optional(in, DataInputStream::readInt));
         Optional<SidecarWords> said = Wire.optional(in, FactsWire::readWords);
         OptionalDouble focal35Mm = number(in);
         return new FileFacts(
                 type,
-                captured,
-                gps,
-                position,
-                camera,
-                width,
-                height,
-                orientation,
-                seconds,
+                new MediaHeader(captured, gps, position, camera, width, height, orientation, seconds, contentId),
                 notes,
                 preview,
-                contentId,
                 new MediaFacts(pages, Optional.empty(), said, focal35Mm));
     }
 

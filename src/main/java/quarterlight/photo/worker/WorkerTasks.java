@@ -136,7 +136,7 @@ final class WorkerTasks {
         }
         try {
             BufferedImage picture =
-                    pictures.uprightRoughly(file, facts.type(), facts.orientation(), Sharpness.LONG_SIDE);
+                    pictures.uprightRoughly(file, facts.type(), facts.header().orientation(), Sharpness.LONG_SIDE);
             OptionalDouble sharpness = facts.type().kind() == MediaKind.PHOTO
                     ? OptionalDouble.of(PictureMeasures.sharpness(picture))
                     : OptionalDouble.empty();
@@ -155,7 +155,8 @@ final class WorkerTasks {
         try {
             return facts.preview().isEmpty()
                     ? Optional.empty()
-                    : Optional.of(Thumbnail.of(pictures.upright(facts.preview().get(), facts.orientation())));
+                    : Optional.of(Thumbnail.of(pictures.upright(
+                            facts.preview().get(), facts.header().orientation())));
         } catch (PictureUnreadable e) {
             return Optional.empty();
         }

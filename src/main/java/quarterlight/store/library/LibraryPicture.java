@@ -2,10 +2,10 @@ package quarterlight.store.library;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.PhotoFile;
 import quarterlight.visit.photo.Sha256;
@@ -41,17 +41,9 @@ public record LibraryPicture(
                 0,
                 kind,
                 type,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalInt.empty(),
-                OptionalInt.empty(),
-                orientation,
-                OptionalDouble.empty(),
+                MediaHeader.NONE.withSize(OptionalInt.empty(), OptionalInt.empty(), orientation),
                 OptionalDouble.empty(),
                 List.of(),
-                Optional.empty(),
                 MediaFacts.NONE);
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.store.log;
 
+import static quarterlight.language.Sentences.say;
+
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -62,7 +64,7 @@ public final class LogReplay {
             }
         }
         if (head.isEmpty()) {
-            faults.add("The edit log has no hash chain, so nothing tells whether rows were changed apart from it.");
+            faults.add(say("audit.no-chain"));
         }
     }
 
@@ -87,8 +89,7 @@ public final class LogReplay {
         boolean next = head.isEmpty() || entry.id() == head.get().entry() + 1;
         boolean same = entry.hash().equals(Optional.of(LogChain.hash(before, entry)));
         if (!next || !same) {
-            faults.add("Entry " + entry.id() + " of the edit log does not follow from the one before: "
-                    + "an entry was changed, put in or taken out.");
+            faults.add(say("audit.chain", entry.id()));
         }
         return next && same;
     }
@@ -98,12 +99,9 @@ public final class LogReplay {
         try {
             RowStates said = RowStates.parse(entry.changes().orElse(""));
             states.then(said);
-            said.cut()
-                    .forEach((number, hash) -> faults.add("Entry " + entry.id() + " of the edit log says that the log"
-                            + " once went on to an entry " + number + " (" + hash + "), which was cut off."));
+            said.cut().forEach((number, hash) -> faults.add(say("audit.cut", entry.id(), number, hash)));
         } catch (IllegalArgumentException e) {
-            faults.add("Entry " + entry.id() + " of the edit log does not say which rows it changed (" + e.getMessage()
-                    + ").");
+            faults.add(say("audit.rows", entry.id(), e.getMessage()));
         }
     }
 
@@ -120,7 +118,7 @@ public final class LogReplay {
             return found;
         }
         List<String> first = new ArrayList<>(found.subList(0, MAX_SENTENCES));
-        first.add("And " + (found.size() - MAX_SENTENCES) + " more of the same kinds.");
+        first.add(say("audit.more", (found.size() - MAX_SENTENCES)));
         return first;
     }
 
@@ -136,14 +134,14 @@ public final class LogReplay {
         rows.forEach((id, digest) -> {
             String logged = said.getOrDefault(id, RowStates.GONE);
             if (logged.equals(RowStates.GONE)) {
-                found.add("Row " + id + " of table " + table + " is there, and the edit log does not tell of it.");
+                found.add(say("audit.there", id, table));
             } else if (!logged.equals(digest)) {
-                found.add("Row " + id + " of table " + table + " is not as the edit log has it.");
+                found.add(say("audit.differs", id, table));
             }
         });
         said.forEach((id, logged) -> {
             if (!logged.equals(RowStates.GONE) && !rows.containsKey(id)) {
-                found.add("Row " + id + " of table " + table + " is gone, and the edit log does not tell of it.");
+                found.add(say("audit.gone", id, table));
             }
         });
     }

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
 import quarterlight.visit.photo.CameraId;
 import quarterlight.visit.photo.CaptureSource;
 import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
@@ -202,17 +203,18 @@ public final class PhotoTable {
                 row.integer("bytes"),
                 row.word(MediaKind.class, "kind"),
                 row.text("type"),
-                captured(row),
-                row.someTime("gps_utc"),
-                position(row),
-                row.someText("camera").map(CameraId::new),
-                row.someInteger("width_px"),
-                row.someInteger("height_px"),
-                (int) row.integer("orientation"),
-                row.someReal("film_s"),
+                new MediaHeader(
+                        captured(row),
+                        row.someTime("gps_utc"),
+                        position(row),
+                        row.someText("camera").map(CameraId::new),
+                        row.someInteger("width_px"),
+                        row.someInteger("height_px"),
+                        (int) row.integer("orientation"),
+                        row.someReal("film_s"),
+                        row.someText("content_id")),
                 row.someReal("sharpness"),
                 notes,
-                row.someText("content_id"),
                 MediaCells.read(row));
     }
 

@@ -1,5 +1,7 @@
 package quarterlight.table.cell;
 
+import static quarterlight.language.Sentences.say;
+
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -35,7 +37,6 @@ import quarterlight.visit.row.ShownThickness;
  */
 public final class Cells implements CellSource {
     private static final int MAX_TEXT = 10_000;
-    private static final String POINTS = "; write x y, x y (of a text one pair) in pixels of the upright photo";
 
     private final Map<String, String> cells;
     private final Decimals decimals;
@@ -73,8 +74,7 @@ public final class Cells implements CellSource {
     public Optional<String> text(String column) throws CellRefused {
         Optional<String> cell = raw(column);
         if (cell.isPresent() && cell.get().length() > MAX_TEXT) {
-            throw new CellRefused(
-                    column, "the text has " + cell.get().length() + " characters; keep it within " + MAX_TEXT);
+            throw new CellRefused(column, say("cell.text.long", cell.get().length(), MAX_TEXT));
         }
         return cell;
     }
@@ -87,7 +87,7 @@ public final class Cells implements CellSource {
         }
         Optional<E> found = Worded.find(type, cell.get());
         if (found.isEmpty()) {
-            throw new CellRefused(column, Quoted.of(cell.get()) + " is none of " + Worded.words(type));
+            throw new CellRefused(column, say("cell.none-of", Quoted.of(cell.get()), Worded.words(type)));
         }
         return found;
     }
@@ -96,7 +96,7 @@ public final class Cells implements CellSource {
     public Optional<Boolean> flag(String column) throws CellRefused {
         Optional<String> cell = raw(column).map(text -> text.toLowerCase(Locale.ROOT));
         if (cell.isPresent() && !cell.get().equals("yes") && !cell.get().equals("no")) {
-            throw new CellRefused(column, Quoted.of(cell.get()) + " is neither yes nor no");
+            throw new CellRefused(column, say("cell.yes-no", Quoted.of(cell.get())));
         }
         return cell.map("yes"::equals);
     }
@@ -120,17 +120,16 @@ public final class Cells implements CellSource {
 
     private String notANumber(String text) {
         if (decimals.lacksComma(text)) {
-            return Quoted.of(text) + " has a decimal comma in a table with commas between its columns; write "
-                    + text.replace(',', '.') + ", or put semicolons between the columns";
+            return say("cell.number.comma", Quoted.of(text), text.replace(',', '.'));
         }
-        return Quoted.of(text) + " is not a number; write digits with one decimal sign at most, such as 4.5";
+        return say("cell.number", Quoted.of(text));
     }
 
     @Override
     public Optional<Double> amount(String column) throws CellRefused {
         Optional<BigDecimal> number = decimal(column);
         if (number.isPresent() && number.get().signum() < 0) {
-            throw new CellRefused(column, number.get().toPlainString() + " is below 0; give 0 or more");
+            throw new CellRefused(column, say("cell.below", number.get().toPlainString()));
         }
         return number.map(BigDecimal::doubleValue);
     }
@@ -143,8 +142,7 @@ public final class Cells implements CellSource {
         }
         BigDecimal value = number.get().stripTrailingZeros();
         if (value.scale() > 0 || value.signum() < 0 || value.compareTo(BigDecimal.valueOf(max)) > 0) {
-            throw new CellRefused(
-                    column, number.get().toPlainString() + " is not a whole number from 0 to " + max + "; give one");
+            throw new CellRefused(column, say("cell.whole", number.get().toPlainString(), max));
         }
         return Optional.of(value.intValueExact());
     }
@@ -170,10 +168,7 @@ public final class Cells implements CellSource {
         }
         Optional<PartialDate> date = PartialDate.parse(cell.get());
         if (date.isEmpty()) {
-            throw new CellRefused(
-                    column,
-                    Quoted.of(cell.get())
-                            + " is not a date that exists; write a day 1971-04-12, a month 1971-04 or a year 1971");
+            throw new CellRefused(column, say("cell.date", Quoted.of(cell.get())));
         }
         return date;
     }
@@ -221,7 +216,7 @@ public final class Cells implements CellSource {
         }
         for (String each : new String[] {column, "x", "y"}) {
             if (raw(each).isEmpty()) {
-                throw new CellRefused(each, "view, x and y go together; give " + each + " too, or none of them");
+                throw new CellRefused(each, say("cell.point", each));
             }
         }
         return Optional.of(new ViewPoint(view.orElseThrow(), x.orElseThrow(), y.orElseThrow()));
@@ -230,10 +225,7 @@ public final class Cells implements CellSource {
     private Optional<Double> fraction(String column) throws CellRefused {
         Optional<BigDecimal> number = decimal(column);
         if (number.isPresent() && (number.get().signum() < 0 || number.get().compareTo(BigDecimal.ONE) > 0)) {
-            throw new CellRefused(
-                    column,
-                    number.get().toPlainString() + " lies outside the view; " + column
-                            + " is a fraction from 0 to 1 of the view, from its top left corner");
+            throw new CellRefused(column, say("cell.fraction", number.get().toPlainString(), column));
         }
         return number.map(BigDecimal::doubleValue);
     }
@@ -255,7 +247,7 @@ public final class Cells implements CellSource {
         Optional<String> cell = raw(column);
         return cell.isEmpty()
                 ? Optional.empty()
-                : Optional.of(PointsText.parse(column, cell.get(), "the note", POINTS));
+                : Optional.of(PointsText.parse(column, cell.get(), say("cell.points.note"), say("cell.points.how")));
     }
 
     @Override

@@ -1,5 +1,6 @@
 package quarterlight.table.cell;
 
+import static quarterlight.language.Sentences.say;
 import static quarterlight.visit.row.FieldReader.need;
 
 import java.math.BigDecimal;
@@ -72,8 +73,7 @@ final class GaugeCells {
         Optional<String> cell = cells.raw(UNIT);
         Optional<ThicknessUnit> unit = cell.flatMap(ThicknessUnit::said);
         if (cell.isPresent() && unit.isEmpty()) {
-            throw new CellRefused(
-                    UNIT, Quoted.of(cell.get()) + " is none of mil, um; mils, thou and microns are read too");
+            throw new CellRefused(UNIT, say("cell.gauge.unit", Quoted.of(cell.get())));
         }
         return unit;
     }
@@ -87,7 +87,7 @@ final class GaugeCells {
         BigDecimal low = new BigDecimal(m.group(1));
         BigDecimal high = new BigDecimal(m.group(2));
         if (low.compareTo(high) > 0) {
-            throw new CellRefused("value", Quoted.of(text) + " runs downward; write the lower number first");
+            throw new CellRefused("value", say("cell.gauge.downward", Quoted.of(text)));
         }
         return Optional.of(new GaugeValue.Range(low, high, need(UNIT, unit)));
     }
@@ -96,27 +96,23 @@ final class GaugeCells {
         Thickness range = cells.context().facts().gaugeRange();
         String shown = measured.typed().toPlainString() + " " + measured.unit().word();
         if (measured.typed().signum() < 0) {
-            throw new CellRefused(
-                    column, shown + " is below 0; correct the typing, or check the gauge on bare metal and read again");
+            throw new CellRefused(column, say("cell.gauge.below", shown));
         }
         if (measured.unit() == ThicknessUnit.UM
                 && measured.typed().signum() > 0
                 && measured.typed().compareTo(MIN_UM) < 0
                 && cells.raw("note").isEmpty()) {
-            throw new CellRefused(
-                    column,
-                    shown
-                            + " is thinner than any coat of paint; check the unit (mil?), or say in a note what it lies on");
+            throw new CellRefused(column, say("cell.gauge.thin", shown));
         }
         if (measured.thickness().compareTo(range) > 0) {
             throw new CellRefused(
                     column,
-                    shown
-                            + String.format(
-                                    Locale.ROOT,
-                                    " (%.0f um) is above the gauge range of %.0f um; check the unit, write over, or set gauge-range",
-                                    measured.thickness().um(),
-                                    range.um()));
+                    say(
+                            "cell.gauge.range",
+                            shown,
+                            String.format(
+                                    Locale.ROOT, "%.0f", measured.thickness().um()),
+                            String.format(Locale.ROOT, "%.0f", range.um())));
         }
     }
 
@@ -136,15 +132,13 @@ final class GaugeCells {
         if (on == GaugeSurface.BARE) {
             if (nominal.isPresent() && nominal.get().signum() != 0) {
                 throw new CellRefused(
-                        column,
-                        nominal.get().toPlainString() + " is given for bare metal, which is 0; write 0, or on = shim");
+                        column, say("cell.gauge.bare", nominal.get().toPlainString()));
             }
             return nominal.orElse(BigDecimal.ZERO);
         }
         BigDecimal thickness = need(column, nominal);
         if (thickness.signum() <= 0) {
-            throw new CellRefused(
-                    column, thickness.toPlainString() + " is no thickness of a shim; give the number printed on it");
+            throw new CellRefused(column, say("cell.gauge.shim", thickness.toPlainString()));
         }
         return thickness;
     }

@@ -1,5 +1,7 @@
 package quarterlight.table.cell;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -42,8 +44,10 @@ final class PhotoCells {
         if (photo.isPresent() && photo.get().file().kind() != MediaKind.PHOTO) {
             throw new CellRefused(
                     column,
-                    photo.get().file().name() + " is a "
-                            + photo.get().file().kind().word() + "; an outline is drawn on a photo");
+                    say(
+                            "cell.photo.outline",
+                            photo.get().file().name(),
+                            photo.get().file().kind().said()));
         }
         return photo;
     }
@@ -56,11 +60,11 @@ final class PhotoCells {
                 .map(String::strip)
                 .toList()) {
             if (name.isEmpty()) {
-                throw new CellRefused(column, "a name beside " + BETWEEN + " is empty; name a photo there");
+                throw new CellRefused(column, say("cell.photo.empty", BETWEEN));
             }
             Photo photo = find(column, name);
             if (found.contains(photo)) {
-                throw new CellRefused(column, Quoted.of(name) + " is named twice; name each photo once");
+                throw new CellRefused(column, say("cell.photo.twice", Quoted.of(name)));
             }
             found.add(photo);
         }
@@ -76,15 +80,15 @@ final class PhotoCells {
         String name = photo.get().file().name();
         List<ZoneId> zones = cells.context().pinnedTo(photo.get().id());
         if (zones.isEmpty()) {
-            throw new CellRefused(
-                    column, "no zone is given and " + name + " is not pinned; give the zone, or pin the photo");
+            throw new CellRefused(column, say("cell.zone.unpinned", name));
         }
         if (zones.size() > 1) {
             throw new CellRefused(
                     column,
-                    "no zone is given and " + name + " is pinned to "
-                            + zones.stream().map(ZoneId::value).collect(Collectors.joining(", "))
-                            + "; give the zone");
+                    say(
+                            "cell.zone.several",
+                            name,
+                            zones.stream().map(ZoneId::value).collect(Collectors.joining(", "))));
         }
         return Optional.of(zones.get(0));
     }
@@ -101,8 +105,7 @@ final class PhotoCells {
         }
         Photo film = several(PHOTO).stream()
                 .findFirst()
-                .orElseThrow(() -> new CellRefused(
-                        column, "a moment is given and no film; name the film under photo, or leave at empty"));
+                .orElseThrow(() -> new CellRefused(column, say("cell.moment.no-film")));
         String name = film.file().name();
         MediaKind kind = film.file().kind();
         OptionalDouble length = film.file().extent();
@@ -110,13 +113,11 @@ final class PhotoCells {
             return page(column, at.get(), length, name);
         }
         if (!kind.hasMoments()) {
-            throw new CellRefused(column, name + " is a " + kind.word() + " and has no moments; leave at empty");
+            throw new CellRefused(column, say("cell.moment.none", name, kind.said()));
         }
         if (length.isPresent() && at.get() > length.getAsDouble()) {
             throw new CellRefused(
-                    column,
-                    "the " + kind.word() + " " + name + " is " + NumberText.of(length.getAsDouble())
-                            + " s long; give a moment within it");
+                    column, say("cell.moment.beyond", kind.said(), name, NumberText.of(length.getAsDouble())));
         }
         return at;
     }
@@ -126,8 +127,9 @@ final class PhotoCells {
         if (page < 1 || page != Math.rint(page) || page > pages.orElse(Double.MAX_VALUE)) {
             throw new CellRefused(
                     column,
-                    "the paper " + name + " has no page " + NumberText.of(page) + "; give a whole number from 1"
-                            + (pages.isPresent() ? " to " + NumberText.of(pages.getAsDouble()) : ""));
+                    pages.isPresent()
+                            ? say("cell.page.to", name, NumberText.of(page), NumberText.of(pages.getAsDouble()))
+                            : say("cell.page", name, NumberText.of(page)));
         }
         return Optional.of(page);
     }

@@ -1,5 +1,7 @@
 package quarterlight.table.cell;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -46,26 +48,24 @@ public final class PhotoNames {
             return named.get(0);
         }
         if (named.size() > 1) {
-            throw new CellRefused(
-                    column, named.size() + " photos are named " + text + "; name it by its hash: " + hashes(named));
+            throw new CellRefused(column, say("cell.photo.same-name", named.size(), text, hashes(named)));
         }
         List<Photo> hashed = DIGITS.matcher(text).matches() ? startingWith(text.toLowerCase(Locale.ROOT)) : List.of();
         if (hashed.size() == 1) {
             return hashed.get(0);
         }
         if (hashed.size() > 1) {
-            throw new CellRefused(
-                    column, hashed.size() + " photos have a hash that begins " + text + "; give more digits");
+            throw new CellRefused(column, say("cell.photo.same-hash", hashed.size(), text));
         }
-        throw new CellRefused(column, "the visit has no photo " + Quoted.of(text) + advice(text));
+        throw new CellRefused(column, say("cell.photo.unknown", Quoted.of(text), advice(text)));
     }
 
     private String advice(String text) {
         if (byName.isEmpty()) {
-            return "; it has no photos yet: take them in with intake first";
+            return say("cell.photo.none-yet");
         }
         if (text.contains("/") || text.contains("\\")) {
-            return "; give the file name without its folder";
+            return say("cell.photo.folder");
         }
         return Nearest.hint(text, byName.keySet().stream().sorted().toList());
     }

@@ -1,5 +1,7 @@
 package quarterlight.table.cell;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -100,9 +102,7 @@ public final class RowContext {
             List<String> names =
                     patterns.get().all().stream().map(DatePattern::name).toList();
             throw new CellRefused(
-                    column,
-                    "no date pattern is called " + Quoted.of(name) + Nearest.hint(name, names) + "; " + DatePattern.NONE
-                            + " stands for a number that means no date");
+                    column, say("cell.pattern", Quoted.of(name), Nearest.hint(name, names), DatePattern.NONE));
         }
     }
 }

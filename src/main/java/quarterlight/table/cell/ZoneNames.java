@@ -1,5 +1,7 @@
 package quarterlight.table.cell;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -30,10 +32,10 @@ public final class ZoneNames {
     public ZoneId find(String column, String text) throws CellRefused {
         Optional<Zone> zone = ZoneId.isWellFormed(text) ? catalog.find(new ZoneId(text)) : Optional.empty();
         if (zone.isEmpty()) {
-            throw new CellRefused(column, "there is no zone " + Quoted.of(text) + nearest(text));
+            throw new CellRefused(column, say("cell.zone.unknown", Quoted.of(text), nearest(text)));
         }
         if (!zone.get().belongsTo(body)) {
-            throw new CellRefused(column, "a " + named(body) + " has no zone " + text + nearest(text));
+            throw new CellRefused(column, say("cell.zone.other-body", named(body), text, nearest(text)));
         }
         return zone.get().id();
     }
@@ -42,13 +44,16 @@ public final class ZoneNames {
         List<Zone> own = catalog.zonesOf(body);
         return ZoneFinder.matches(text, drive, own).stream()
                 .findFirst()
-                .map(zone -> "; the nearest is " + zone.id().value())
+                .map(zone -> say("cell.nearest", zone.id().value()))
                 .orElseGet(() -> Nearest.hint(
                         text, own.stream().map(zone -> zone.id().value()).toList()));
     }
 
     private static String named(Body body) {
-        return body.style().word() + " (" + body.construction().word() + ", engine "
-                + body.engine().word() + ")";
+        return say(
+                "cell.zone.body",
+                body.style().said(),
+                body.construction().said(),
+                body.engine().said());
     }
 }

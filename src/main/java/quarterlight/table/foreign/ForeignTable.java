@@ -1,5 +1,7 @@
 package quarterlight.table.foreign;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -65,7 +67,7 @@ public record ForeignTable(String file, char delimiter, List<String> columns, Li
                     String.valueOf(file.getFileName()),
                     text(TableSource.of(file, sheet).bytes()));
         } catch (Unreadable e) {
-            throw new TableUnreadable(file, "cannot be taken as a table: " + e.getMessage());
+            throw new TableUnreadable(file, say("cell.file.no-table", e.getMessage()));
         }
     }
 
@@ -92,7 +94,7 @@ public record ForeignTable(String file, char delimiter, List<String> columns, Li
     static ForeignTable of(String file, String text) throws Unreadable {
         char delimiter = delimiterOf(text);
         List<Line> lines = lines(text, delimiter);
-        int width = usualWidth(lines).orElseThrow(() -> new Unreadable(1, "the file is empty; add a header and rows"));
+        int width = usualWidth(lines).orElseThrow(() -> new Unreadable(1, say("cell.file.bare")));
         int first = IntStream.range(0, lines.size())
                 .filter(i -> lines.get(i).cells().size() == width)
                 .findFirst()
@@ -102,7 +104,7 @@ public record ForeignTable(String file, char delimiter, List<String> columns, Li
         for (int i = 0; i < width; i++) {
             String name = header ? lines.get(first).cells().get(i).strip() : "";
             boolean usable = !name.isEmpty() && !columns.contains(name);
-            columns.add(usable ? name : "column " + (i + 1));
+            columns.add(usable ? name : say("cell.column", i + 1));
         }
         List<Line> rows = new ArrayList<>();
         List<Integer> odd = new ArrayList<>();
@@ -114,7 +116,7 @@ public record ForeignTable(String file, char delimiter, List<String> columns, Li
             }
         }
         if (rows.isEmpty()) {
-            throw new Unreadable(1, "it has a header and no rows");
+            throw new Unreadable(1, say("cell.file.header-only"));
         }
         Optional<WideTable> unfolded = WideTable.of(columns);
         if (unfolded.isPresent()) {
@@ -194,7 +196,7 @@ public record ForeignTable(String file, char delimiter, List<String> columns, Li
                 number = (int) parser.getCurrentLineNumber() + 1;
             }
         } catch (UncheckedIOException | IOException e) {
-            throw new Unreadable(number, "a quotation mark in line " + number + " is not closed as it should be");
+            throw new Unreadable(number, say("cell.file.quote", number));
         }
         return lines;
     }

@@ -1,5 +1,7 @@
 package quarterlight.table.list;
 
+import static quarterlight.language.Sentences.say;
+
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -51,7 +53,7 @@ public final class CoverageTable {
         Set<ZoneId> walk = new LinkedHashSet<>();
         for (ListRow row : rows) {
             if (!walk.add(zone(row, "zone", row.required("zone"), known))) {
-                throw row.refused("zone", Quoted.of(row.cell("zone")) + " stands twice in the walk");
+                throw row.refused("zone", say("cell.list.walk-twice", Quoted.of(row.cell("zone"))));
             }
         }
         return List.copyOf(walk);
@@ -83,7 +85,7 @@ public final class CoverageTable {
     /** @throws IllegalArgumentException if there is no such zone; the message names the nearest */
     static ZoneId zone(ListRow row, String column, String word, Set<String> known) {
         if (!known.contains(word)) {
-            throw row.refused(column, "there is no zone " + Quoted.of(word) + Nearest.hint(word, known));
+            throw row.refused(column, say("cell.zone.unknown", Quoted.of(word), Nearest.hint(word, known)));
         }
         return new ZoneId(word);
     }

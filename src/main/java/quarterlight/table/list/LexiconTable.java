@@ -1,5 +1,7 @@
 package quarterlight.table.list;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -140,9 +142,7 @@ public final class LexiconTable {
     private static double weight(ListRow row) {
         String weight = row.required("weight");
         if (!weight.matches("-?\\d{1,2}(\\.\\d{1,6})?")) {
-            throw row.refused(
-                    "weight",
-                    Quoted.of(weight) + " is no weight from -99 to 99; delete the file to forget what was learned");
+            throw row.refused("weight", say("cell.list.weight", Quoted.of(weight)));
         }
         return Double.parseDouble(weight);
     }
@@ -159,15 +159,16 @@ public final class LexiconTable {
     private static LexiconRow cue(ListRow row) {
         TermKind kind = Worded.find(TermKind.class, row.required("kind"))
                 .orElseThrow(() -> row.refused(
-                        "kind", Quoted.of(row.cell("kind")) + " is none of " + Worded.words(TermKind.class)));
+                        "kind", say("cell.none-of", Quoted.of(row.cell("kind")), Worded.words(TermKind.class))));
         Set<String> known = VALUES.getOrDefault(kind, Set.of());
         if (!known.isEmpty() && !known.contains(row.required("value"))) {
             throw row.refused(
-                    "value", Quoted.of(row.cell("value")) + " is none of " + String.join(", ", new TreeSet<>(known)));
+                    "value",
+                    say("cell.none-of", Quoted.of(row.cell("value")), String.join(", ", new TreeSet<>(known))));
         }
         String weight = row.cell("weight");
         if (!weight.isEmpty() && !weight.matches("0(\\.\\d{1,4})?|1(\\.0{1,4})?")) {
-            throw row.refused("weight", Quoted.of(weight) + " is no number from 0 to 1");
+            throw row.refused("weight", say("cell.list.share", Quoted.of(weight)));
         }
         return new LexiconRow(
                 kind,
@@ -205,7 +206,7 @@ public final class LexiconTable {
         } catch (PlainFile.Unsuitable e) {
             throw new TableUnreadable(file, e.getReason());
         } catch (IOException | UncheckedIOException e) {
-            throw new TableUnreadable(file, "cannot be read; check that it is a UTF-8 text");
+            throw new TableUnreadable(file, say("cell.list.utf8"));
         }
     }
 

@@ -1,5 +1,7 @@
 package quarterlight.table.list;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -27,7 +29,7 @@ public record ListRow(long line, Map<String, String> cells) {
     /** @throws IllegalArgumentException if the cell is blank */
     String required(String column) {
         if (cell(column).isEmpty()) {
-            throw refused(column, "the cell is empty; every row needs a " + column);
+            throw refused(column, say("cell.empty", column));
         }
         return cell(column);
     }
@@ -36,7 +38,7 @@ public record ListRow(long line, Map<String, String> cells) {
     boolean yes(String column) {
         String cell = cell(column);
         if (!cell.isEmpty() && !cell.equals("yes") && !cell.equals("no")) {
-            throw refused(column, Quoted.of(cell) + " is neither yes nor no");
+            throw refused(column, say("cell.yes-no", Quoted.of(cell)));
         }
         return cell.equals("yes");
     }
@@ -45,7 +47,7 @@ public record ListRow(long line, Map<String, String> cells) {
     int number(String column, int least, int most) {
         String cell = required(column);
         if (!cell.matches("[0-9]{1,6}") || Integer.parseInt(cell) < least || Integer.parseInt(cell) > most) {
-            throw refused(column, Quoted.of(cell) + " is not a whole number from " + least + " to " + most);
+            throw refused(column, say("cell.list.whole", Quoted.of(cell), least, most));
         }
         return Integer.parseInt(cell);
     }
@@ -62,7 +64,7 @@ public record ListRow(long line, Map<String, String> cells) {
 
     private <E extends Enum<E> & Worded> E word(String column, Class<E> type, String word) {
         return Worded.find(type, word)
-                .orElseThrow(() -> refused(column, Quoted.of(word) + " is none of " + Worded.words(type)));
+                .orElseThrow(() -> refused(column, say("cell.none-of", Quoted.of(word), Worded.words(type))));
     }
 
     /** What stands between the blanks of a cell. */

@@ -1,5 +1,7 @@
 package quarterlight.table.list;
 
+import static quarterlight.language.Sentences.say;
+
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -46,7 +48,7 @@ public final class TrialTable {
         for (ListRow row : rows) {
             TrialItem item = item(row, known);
             if (!items.add(item.item())) {
-                throw row.refused("item", Quoted.of(item.item()) + " stands twice in the list");
+                throw row.refused("item", say("cell.list.item-twice", Quoted.of(item.item())));
             }
             list.add(item);
         }
@@ -75,7 +77,7 @@ public final class TrialTable {
         }
         row.required("unit");
         if (least.isPresent() && most.isPresent() && least.get().compareTo(most.get()) > 0) {
-            throw row.refused("most", "the most lies below the least");
+            throw row.refused("most", say("cell.list.most"));
         }
         String source = row.cell("source");
         return Optional.of(new MeasureLimit(least, most, source.isEmpty() ? OWN_LIMIT : source));
@@ -87,7 +89,7 @@ public final class TrialTable {
             return Optional.empty();
         }
         if (!cell.matches("[0-9]{1,6}([.][0-9]{1,3})?")) {
-            throw row.refused(column, Quoted.of(cell) + " is not a number such as 1.6");
+            throw row.refused(column, say("cell.list.number", Quoted.of(cell)));
         }
         return Optional.of(new BigDecimal(cell));
     }

@@ -1,5 +1,7 @@
 package quarterlight.table.list;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -95,14 +97,14 @@ public enum UserList implements Worded {
         } catch (PlainFile.Unsuitable e) {
             throw new TableUnreadable(own, e.getReason());
         } catch (IOException | UncheckedIOException e) {
-            throw new TableUnreadable(own, "cannot be read; check that it is a UTF-8 text");
+            throw new TableUnreadable(own, say("cell.list.utf8"));
         }
     }
 
     /** @throws IllegalArgumentException if the rows are no such list; the message says the line, the column and what was expected */
     public void check(List<ListRow> rows) {
         if (rows.isEmpty()) {
-            throw new IllegalArgumentException("has no row; " + offered());
+            throw new IllegalArgumentException(say("cell.list.no-row", offered()));
         }
         readAll(rows);
     }
@@ -181,17 +183,17 @@ public enum UserList implements Worded {
                 .filter(name -> !header.contains(name))
                 .toList();
         if (!lacking.isEmpty() || header.stream().distinct().count() != header.size()) {
-            throw new IllegalArgumentException("line 1: "
-                    + (lacking.isEmpty() ? "a column stands twice" : "the header lacks " + String.join(", ", lacking))
-                    + "; " + offered());
+            throw new IllegalArgumentException(
+                    lacking.isEmpty()
+                            ? say("cell.list.column-twice", offered())
+                            : say("cell.list.lacks", String.join(", ", lacking), offered()));
         }
         return header;
     }
 
     private static ListRow row(List<String> header, CSVRecord record, long line) {
         if (record.size() > header.size()) {
-            throw new IllegalArgumentException("line " + line + ": it has " + record.size() + " cells and the header "
-                    + header.size() + "; put text with a separator in quotes");
+            throw new IllegalArgumentException(say("cell.list.width", line, record.size(), header.size()));
         }
         Map<String, String> cells = new LinkedHashMap<>();
         for (int i = 0; i < record.size(); i++) {
@@ -202,7 +204,11 @@ public enum UserList implements Worded {
 
     private String offered() {
         List<String> optional = columns().subList(required, columns().size());
-        return "the columns are " + String.join(", ", columns().subList(0, required))
-                + (optional.isEmpty() ? "" : " and if wanted " + String.join(", ", optional));
+        return optional.isEmpty()
+                ? say("cell.list.columns", String.join(", ", columns().subList(0, required)))
+                : say(
+                        "cell.list.columns.optional",
+                        String.join(", ", columns().subList(0, required)),
+                        String.join(", ", optional));
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.table.text;
 
+import static quarterlight.language.Sentences.say;
+
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
@@ -31,17 +33,18 @@ public final class DateTimeText {
     public static Optional<String> fault(String text, ZoneId zone) {
         Optional<LocalDateTime> moment = written(text, zone);
         if (moment.isEmpty()) {
-            return Optional.of(Quoted.of(text) + " is not a date and time that exists; write it as 2026-05-02T10:15");
+            return Optional.of(say("cell.time", Quoted.of(text)));
         }
         if (!isUsual(moment.get())) {
-            return Optional.of(Quoted.of(text) + " lies in no year from " + MIN_YEAR + " to " + MAX_YEAR
-                    + "; check the year, and write it as 2026-05-02T10:15");
+            return Optional.of(say("cell.time.year", Quoted.of(text), MIN_YEAR, MAX_YEAR));
         }
         return gap(moment.get(), zone)
-                .map(gap ->
-                        Quoted.of(text) + " never was in the time zone " + zone + ": that night the clocks went from "
-                                + SHORT.format(gap.getDateTimeBefore()) + " to " + SHORT.format(gap.getDateTimeAfter())
-                                + "; check the time, or write it with its offset, such as 2026-05-02T10:15-07:00");
+                .map(gap -> say(
+                        "cell.time.gap",
+                        Quoted.of(text),
+                        zone,
+                        SHORT.format(gap.getDateTimeBefore()),
+                        SHORT.format(gap.getDateTimeAfter())));
     }
 
     private static boolean isUsual(LocalDateTime moment) {

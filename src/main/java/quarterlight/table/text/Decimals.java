@@ -1,5 +1,7 @@
 package quarterlight.table.text;
 
+import static quarterlight.language.Sentences.say;
+
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;
@@ -52,10 +54,11 @@ public final class Decimals {
         }
         String digits = text.replaceAll("[.,]", "");
         char other = text.indexOf('.') >= 0 ? ',' : '.';
-        return Optional.of(Quoted.of(text) + " could be " + digits
-                + " or a number with three decimals, since this table also has numbers"
-                + " with a decimal " + (other == ',' ? "comma" : "point") + "; write " + digits + " or "
-                + text.replace(other == ',' ? '.' : ',', other));
+        return Optional.of(say(
+                other == ',' ? "cell.number.comma-too" : "cell.number.point-too",
+                Quoted.of(text),
+                digits,
+                text.replace(other == ',' ? '.' : ',', other)));
     }
 
     /** True if the text would be a number were commas allowed. */

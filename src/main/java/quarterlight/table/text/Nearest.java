@@ -1,5 +1,7 @@
 package quarterlight.table.text;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
@@ -27,7 +29,7 @@ public final class Nearest {
 
     /** "; the nearest is hood", or nothing where no known word is near. */
     public static String hint(String word, Collection<String> known) {
-        return of(word, known).map(near -> "; the nearest is " + near).orElse("");
+        return of(word, known).map(near -> say("cell.nearest", near)).orElse("");
     }
 
     private static boolean isNear(String wanted, String candidate) {

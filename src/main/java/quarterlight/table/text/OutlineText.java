@@ -1,5 +1,7 @@
 package quarterlight.table.text;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,8 +28,7 @@ public final class OutlineText {
     /** @throws CellRefused if the text is not one polygon with closed rings */
     public static Outline parse(String column, String text) throws CellRefused {
         if (!(read(column, text) instanceof Polygon polygon) || polygon.isEmpty()) {
-            throw new CellRefused(
-                    column, "the outline is " + Quoted.of(text) + "; give one POLYGON ((x y, x y, x y, x y))");
+            throw new CellRefused(column, say("cell.outline.form", Quoted.of(text)));
         }
         List<List<PixelPoint>> holes = new ArrayList<>();
         for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
@@ -39,32 +40,26 @@ public final class OutlineText {
     private static Geometry read(String column, String text) throws CellRefused {
         String shape = text.strip().toUpperCase(Locale.ROOT);
         if (!shape.startsWith("POLYGON")) {
-            throw new CellRefused(
-                    column, "the outline is " + Quoted.of(text) + "; give one POLYGON ((x y, x y, x y, x y))");
+            throw new CellRefused(column, say("cell.outline.form", Quoted.of(text)));
         }
         try {
             return new WKTReader().read(text);
         } catch (ParseException e) {
-            throw new CellRefused(
-                    column,
-                    "the outline " + Quoted.of(text) + " is not well-known text; write POLYGON ((x y, x y, x y, x y))");
+            throw new CellRefused(column, say("cell.outline.text", Quoted.of(text)));
         } catch (IllegalArgumentException e) {
-            throw new CellRefused(
-                    column,
-                    "a ring of the outline is not closed; repeat its first point at the end, with 4 points or more");
+            throw new CellRefused(column, say("cell.outline.open"));
         }
     }
 
     private static List<PixelPoint> ring(String column, LinearRing ring) throws CellRefused {
         Coordinate[] points = ring.getCoordinates();
         if (points.length < MIN_CLOSED_POINTS) {
-            throw new CellRefused(
-                    column, "a ring of the outline has too few points; it needs 3 and the first one again");
+            throw new CellRefused(column, say("cell.outline.few"));
         }
         List<PixelPoint> open = new ArrayList<>();
         for (int i = 0; i < points.length - 1; i++) {
             if (!Double.isFinite(points[i].x) || !Double.isFinite(points[i].y)) {
-                throw new CellRefused(column, "point " + (i + 1) + " of the outline is not a pair of finite numbers");
+                throw new CellRefused(column, say("cell.outline.number", (i + 1)));
             }
             open.add(new PixelPoint(points[i].x, points[i].y));
         }

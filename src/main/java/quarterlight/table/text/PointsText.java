@@ -1,5 +1,7 @@
 package quarterlight.table.text;
 
+import static quarterlight.language.Sentences.say;
+
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +23,7 @@ public final class PointsText {
     public static List<PixelPoint> parse(String column, String text, String what, String how) throws CellRefused {
         String[] numbers = text.strip().split("[\\s,]+");
         if (numbers.length % 2 == 1) {
-            throw new CellRefused(column, what + " has " + numbers.length + " pixel numbers, which are no pairs" + how);
+            throw new CellRefused(column, say("cell.points.odd", what, numbers.length, how));
         }
         List<PixelPoint> points = new ArrayList<>();
         for (int i = 0; i < numbers.length; i += 2) {
@@ -34,7 +36,7 @@ public final class PointsText {
     private static double number(String column, String text, String what, String how) throws CellRefused {
         return NumberText.parse(text, false)
                 .map(BigDecimal::doubleValue)
-                .orElseThrow(() -> new CellRefused(column, Quoted.of(text) + " in " + what + " is not a number" + how));
+                .orElseThrow(() -> new CellRefused(column, say("cell.points.number", Quoted.of(text), what, how)));
     }
 
     public static String of(List<PixelPoint> points) {

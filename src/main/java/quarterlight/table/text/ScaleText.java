@@ -1,5 +1,7 @@
 package quarterlight.table.text;
 
+import static quarterlight.language.Sentences.say;
+
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
@@ -18,8 +20,6 @@ import quarterlight.visit.row.CellRefused;
 public final class ScaleText {
     private static final Pattern FORM = Pattern.compile("(length|rectangle|coin)\\s*:([^:]*):([^:]*)");
     private static final Pattern SIDES = Pattern.compile("(\\S+)\\s*[x\u00d7]\\s*(\\S+)");
-    private static final String HOW = "; write length:x1 y1 x2 y2:MM, rectangle:x1 y1 x2 y2 x3 y3 x4 y4:W_MM x H_MM"
-            + " or coin:x1 y1 x2 y2 x3 y3 x4 y4 x5 y5:DIAMETER_MM";
     private static final int LENGTH_NUMBERS = 4;
     private static final int RECTANGLE_NUMBERS = 8;
 
@@ -29,38 +29,38 @@ public final class ScaleText {
     public static PhotoScale parse(String column, String text) throws CellRefused {
         Matcher m = FORM.matcher(text.strip().toLowerCase(Locale.ROOT));
         if (!m.matches()) {
-            throw new CellRefused(column, "the scale is " + Quoted.of(text) + HOW);
+            throw new CellRefused(column, say("cell.scale.form", Quoted.of(text), how()));
         }
-        List<PixelPoint> points = PointsText.parse(column, m.group(2), "the scale", HOW);
+        List<PixelPoint> points = PointsText.parse(column, m.group(2), say("cell.scale.it"), how());
         if (m.group(1).equals("length")) {
-            requireCount(column, points, LENGTH_NUMBERS, "a length");
+            requireCount(column, points, LENGTH_NUMBERS, say("cell.scale.length"));
             if (points.get(0).equals(points.get(1))) {
-                throw new CellRefused(column, "the scale's two ends are one point; mark both ends of the known length");
+                throw new CellRefused(column, say("cell.scale.ends"));
             }
             return new PhotoScale.KnownLength(points.get(0), points.get(1), size(column, m.group(3)));
         }
         if (m.group(1).equals("coin")) {
             if (points.size() < PhotoScale.Coin.MIN_POINTS) {
-                throw new CellRefused(
-                        column,
-                        "a coin has " + PhotoScale.Coin.MIN_POINTS + " points or more on its rim, not " + points.size()
-                                + HOW);
+                throw new CellRefused(column, say("cell.scale.coin", PhotoScale.Coin.MIN_POINTS, points.size(), how()));
             }
             return new PhotoScale.Coin(points, size(column, m.group(3)));
         }
-        requireCount(column, points, RECTANGLE_NUMBERS, "a rectangle");
+        requireCount(column, points, RECTANGLE_NUMBERS, say("cell.scale.rectangle"));
         Matcher sides = SIDES.matcher(m.group(3).strip());
         if (!sides.matches()) {
-            throw new CellRefused(
-                    column, "the rectangle's sides are " + Quoted.of(m.group(3)) + "; write them as 85.6 x 53.98");
+            throw new CellRefused(column, say("cell.scale.sides", Quoted.of(m.group(3))));
         }
         return new PhotoScale.KnownRectangle(points, size(column, sides.group(1)), size(column, sides.group(2)));
+    }
+
+    private static String how() {
+        return say("cell.scale.how");
     }
 
     private static void requireCount(String column, List<PixelPoint> points, int numbers, String what)
             throws CellRefused {
         if (points.size() * 2 != numbers) {
-            throw new CellRefused(column, what + " has " + numbers + " pixel numbers, not " + points.size() * 2 + HOW);
+            throw new CellRefused(column, say("cell.scale.count", what, numbers, points.size() * 2, how()));
         }
     }
 
@@ -68,8 +68,7 @@ public final class ScaleText {
         String bare = text.strip().replaceFirst("\\s*mm$", "");
         Optional<BigDecimal> mm = NumberText.parse(bare, false).filter(value -> value.signum() > 0);
         return mm.map(BigDecimal::doubleValue)
-                .orElseThrow(() -> new CellRefused(
-                        column, "the scale's size " + Quoted.of(bare) + " is not a number of mm above 0" + HOW));
+                .orElseThrow(() -> new CellRefused(column, say("cell.scale.size", Quoted.of(bare), how())));
     }
 
     public static String of(PhotoScale scale) {

@@ -1,5 +1,7 @@
 package quarterlight.table.workbook;
 
+import static quarterlight.language.Sentences.say;
+
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -34,8 +36,7 @@ final class CellParts {
             } else if (taking && (event == XMLStreamConstants.CHARACTERS || event == XMLStreamConstants.CDATA)) {
                 text.append(xml.getText());
                 if (text.length() > MAX_LETTERS) {
-                    throw new WorkbookRefused(
-                            "holds a cell of more than " + MAX_LETTERS + " letters, which no table has");
+                    throw new WorkbookRefused(say("workbook.cell", MAX_LETTERS));
                 }
             }
         }

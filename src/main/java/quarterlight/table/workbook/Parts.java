@@ -1,5 +1,7 @@
 package quarterlight.table.workbook;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -53,13 +55,12 @@ final class Parts implements AutoCloseable {
             if (e.getNestedException() instanceof IOException broken) {
                 throw broken;
             }
-            throw new WorkbookRefused("is damaged: its part " + name + " cannot be read. Save it anew, or as CSV");
+            throw new WorkbookRefused(say("workbook.part", name));
         }
     }
 
     private static WorkbookRefused tooMuch() {
-        return new WorkbookRefused("unpacks to more than " + (MAX_UNPACKED >> 20)
-                + " MB, too much for a table. Save the sheet with the rows alone, or as CSV");
+        return new WorkbookRefused(say("workbook.unpacks", (MAX_UNPACKED >> 20)));
     }
 
     private static XMLInputFactory factory() {

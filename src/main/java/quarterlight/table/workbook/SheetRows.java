@@ -1,5 +1,7 @@
 package quarterlight.table.workbook;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +50,7 @@ final class SheetRows {
         column = name == null ? column + 1 : CellParts.column(name);
         String type = xml.getAttributeValue(null, "t");
         int style = CellParts.number(xml.getAttributeValue(null, "s"), -1);
-        String place = name == null ? "of row " + row : name;
+        String place = name == null ? say("workbook.of-row", row) : name;
         String value = "";
         boolean formula = false;
         while (true) {
@@ -69,8 +71,7 @@ final class SheetRows {
             }
         }
         if (formula && value.isEmpty() && !"str".equals(type)) {
-            throw new WorkbookRefused("has a formula in cell " + place
-                    + " whose value was never saved. Open and save it in a spreadsheet, or write the value there");
+            throw new WorkbookRefused(say("workbook.formula", place));
         }
         put(shown(value, type == null ? "n" : type, style, place));
     }
@@ -83,13 +84,12 @@ final class SheetRows {
             case "s" -> {
                 int at = CellParts.number(value, -1);
                 if (at < 0 || at >= shared.size()) {
-                    throw new WorkbookRefused("is damaged: cell " + place + " names a text that is not there");
+                    throw new WorkbookRefused(say("workbook.text", place));
                 }
                 yield shared.get(at);
             }
             case "b" -> value.strip().equals("1") ? "yes" : "no";
-            case "e" ->
-                throw new WorkbookRefused("has the error " + value + " in cell " + place + ". Mend or empty the cell");
+            case "e" -> throw new WorkbookRefused(say("workbook.error", value, place));
             case "n" ->
                 formats.isDate(style) && isNumber(value)
                         ? Formats.moment(Double.parseDouble(value), from1904)
@@ -108,14 +108,14 @@ final class SheetRows {
             return;
         }
         if (row < 1 || row > MAX_ROWS) {
-            throw new WorkbookRefused("has more than " + MAX_ROWS + " rows, too many for a table of a visit. Split it");
+            throw new WorkbookRefused(say("workbook.rows", MAX_ROWS));
         }
         if (column < 0 || column >= MAX_COLUMNS) {
-            throw new WorkbookRefused("has more than " + MAX_COLUMNS + " columns, too many for a table of a visit");
+            throw new WorkbookRefused(say("workbook.columns", MAX_COLUMNS));
         }
         letters += text.length();
         if (letters > MAX_TEXT) {
-            throw new WorkbookRefused("holds more than " + (MAX_TEXT >> 20) + " million letters. Split it");
+            throw new WorkbookRefused(say("workbook.letters", (MAX_TEXT >> 20)));
         }
         List<String> cells = rows.computeIfAbsent(row, fresh -> new ArrayList<>());
         while (cells.size() <= column) {

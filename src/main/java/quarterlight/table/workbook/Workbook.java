@@ -1,5 +1,7 @@
 package quarterlight.table.workbook;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -54,17 +56,14 @@ public final class Workbook {
      */
     public static String csv(Path file, byte[] begin, Optional<String> sheet) throws IOException, WorkbookRefused {
         if (begins(begin, COMPOUND)) {
-            throw new WorkbookRefused("is locked by a password, or is a workbook of the older kind (.xls)."
-                    + " Save it without a password as .xlsx, or as CSV");
+            throw new WorkbookRefused(say("workbook.locked"));
         }
         try (Parts parts = new Parts(file)) {
             return new Workbook(parts).read(sheet);
         } catch (ZipException e) {
-            throw new WorkbookRefused(
-                    "is a packed file, such as a spreadsheet, and damaged: it cannot be unpacked. Save it anew, or as"
-                            + " CSV");
+            throw new WorkbookRefused(say("workbook.damaged"));
         } catch (java.io.EOFException e) {
-            throw new WorkbookRefused("is damaged: it ends too soon. Fetch or save it anew");
+            throw new WorkbookRefused(say("workbook.short"));
         }
     }
 
@@ -78,7 +77,7 @@ public final class Workbook {
                     .filter(one -> one.equalsIgnoreCase(wanted.get().strip()))
                     .findFirst()
                     .orElseThrow(() -> new WorkbookRefused(
-                            "has no sheet \"" + wanted.get() + "\"; it has " + named(sheets), names(sheets)));
+                            say("workbook.no-such-sheet", wanted.get(), named(sheets)), names(sheets)));
             return csv(rows(sheets.get(name), shared, formats));
         }
         Map<String, Map<Integer, List<String>>> filled = new LinkedHashMap<>();
@@ -91,8 +90,7 @@ public final class Workbook {
             }
         }
         if (filled.size() > 1) {
-            throw new WorkbookRefused(
-                    "has several sheets, " + named(sheets) + ". Say which one to take (--sheet NAME)", names(sheets));
+            throw new WorkbookRefused(say("workbook.several", named(sheets)), names(sheets));
         }
         return csv(filled.values().stream().findFirst().orElse(Map.of()));
     }
@@ -106,15 +104,14 @@ public final class Workbook {
                 .limit(MAX_NAMED)
                 .map(name -> "\"" + name + "\"")
                 .collect(Collectors.joining(", "));
-        return first + (sheets.size() > MAX_NAMED ? " and " + (sheets.size() - MAX_NAMED) + " more" : "");
+        return first + (sheets.size() > MAX_NAMED ? say("workbook.more", sheets.size() - MAX_NAMED) : "");
     }
 
     /** Part of each sheet that is shown, by its name. */
     private Map<String, String> sheets() throws IOException, WorkbookRefused {
         Map<String, String> targets = parts.read(RELATIONS, Workbook::targets).orElse(Map.of());
-        Map<String, String> ids = parts.read(MAIN, this::ids)
-                .orElseThrow(() -> new WorkbookRefused(
-                        "is a packed file and no workbook (.xlsx). Save the sheet as .xlsx or as CSV"));
+        Map<String, String> ids =
+                parts.read(MAIN, this::ids).orElseThrow(() -> new WorkbookRefused(say("workbook.no-workbook")));
         Map<String, String> sheets = new LinkedHashMap<>();
         ids.forEach((name, id) -> {
             String target = targets.getOrDefault(id, "");
@@ -124,7 +121,7 @@ public final class Workbook {
             }
         });
         if (sheets.isEmpty()) {
-            throw new WorkbookRefused("has no sheet of cells. Save the sheet with the rows as .xlsx or as CSV");
+            throw new WorkbookRefused(say("workbook.no-cells"));
         }
         return sheets;
     }
@@ -176,8 +173,7 @@ public final class Workbook {
                 String text = CellParts.text(xml, "t");
                 letters += text.length();
                 if (texts.size() >= MAX_SHARED || letters > MAX_SHARED_LETTERS) {
-                    throw new WorkbookRefused(
-                            "holds more text than a table of a visit can. Save the sheet alone, or as CSV");
+                    throw new WorkbookRefused(say("workbook.too-much-text"));
                 }
                 texts.add(text);
             }

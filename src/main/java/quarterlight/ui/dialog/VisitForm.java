@@ -114,6 +114,8 @@ public final class VisitForm {
         List<String> choices = fact.choices();
         if (choices.isEmpty()) {
             JTextField field = new JTextField(value);
+            // the beginning of a long text is what tells it
+            field.setCaretPosition(0);
             field.setName(fact.key());
             return field;
         }

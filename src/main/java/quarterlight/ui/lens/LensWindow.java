@@ -1,7 +1,6 @@
 package quarterlight.ui.lens;
 
 import java.awt.BasicStroke;
-import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
@@ -94,12 +93,12 @@ public final class LensWindow {
                 new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         Look.bare(grounds);
         content.add(grounds);
-        JPanel near = new JPanel(new BorderLayout(0, 8));
-        near.add(photo, BorderLayout.CENTER);
+        JPanel near = new JPanel(new MigLayout("insets 0, gapy 8, wrap 1, hidemode 3", "[grow,fill,0::]"));
+        near.add(photo, "growy, pushy, hmin 0");
         JPanel words = new JPanel(new MigLayout("insets 0, gapy 4, wrap 1, fillx", "[grow,fill,0::]"));
         words.add(text, "wmin 0");
         words.add(Look.secondary(rule), "wmin 0");
-        near.add(words, BorderLayout.SOUTH);
+        near.add(words, "wmin 0, growx");
         content.add(near, "wrap");
         content.add(Look.secondary(new JLabel(texts.get("lens.hint"))), "span, wmin 0");
         return content;

@@ -11,6 +11,7 @@ import quarterlight.findings.ClaimedAndFound;
 import quarterlight.marks.judge.DateText;
 import quarterlight.marks.judge.JudgedMark;
 import quarterlight.ui.kit.place.Subject;
+import quarterlight.units.Numerals;
 import quarterlight.visit.mark.Mark;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
@@ -171,7 +172,7 @@ final class RowGrounds {
     static Ground trial(Grounds of, Recorded<Trial> row) {
         Trial trial = row.value();
         String value = trial.value()
-                .map(number -> ", " + number.toPlainString()
+                .map(number -> ", " + Numerals.typed(number)
                         + trial.unit().map(unit -> " " + unit).orElse(""))
                 .orElse("");
         List<PhotoId> photos = of.visit().pins().stream()

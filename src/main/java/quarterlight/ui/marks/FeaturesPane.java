@@ -22,6 +22,7 @@ import quarterlight.ui.kit.field.FormErrors;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
+import quarterlight.ui.kit.widget.Weight;
 import quarterlight.visit.mark.Feature;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
@@ -55,13 +56,14 @@ final class FeaturesPane extends JPanel {
                 texts.get("marks.features"),
                 List.of(
                         column("feature", 190, row -> row.row().value().feature()),
-                        column("from", 70, row -> row.row().value().from().said()),
-                        column("to", 70, row -> row.row().value().to().said()),
-                        column("fitted", 90, row -> seen(row.row().value().fitted())),
-                        column("verdict", 110, row -> row.judged()
-                                .map(j -> j.verdict().said())
-                                .orElse("")),
-                        column("why", 260, row -> row.judged().map(this::why).orElse(""))),
+                        column("from", 86, row -> row.row().value().from().said()),
+                        column("to", 86, row -> row.row().value().to().said()),
+                        column("fitted", 96, row -> seen(row.row().value().fitted())),
+                        column("verdict", 156, row -> row.judged()
+                                        .map(j -> j.verdict().said())
+                                        .orElse(""))
+                                .weighed(FeaturesPane::weight),
+                        column("why", 180, row -> row.judged().map(this::why).orElse(""))),
                 row -> row.row().id());
         table.setName("features");
         for (Optional<Boolean> one : SEEN) {
@@ -82,6 +84,17 @@ final class FeaturesPane extends JPanel {
         Look.bare(scroll);
         add(scroll);
         add(form());
+    }
+
+    /** A feature that does not go with the build asks for a second look. */
+    private static Weight weight(Row row) {
+        return row.judged()
+                .map(judged -> switch (judged.verdict()) {
+                    case DOES_NOT_BELONG, MISSING -> Weight.CAUTION;
+                    case BELONGS, RIGHTLY_ABSENT -> Weight.PLAIN;
+                    case CANNOT_TELL -> Weight.QUIET;
+                })
+                .orElse(Weight.QUIET);
     }
 
     private JPanel form() {

@@ -73,16 +73,16 @@ public final class MarksScreen implements StationScreen {
         this.table = new FactTable<>(
                 texts.get("station.marks"),
                 List.of(
-                        column("part", 176, row -> row.mark().value().part()),
-                        column("kind", 82, row -> row.mark().value().kind().said()),
-                        column("text", 130, row -> row.mark().value().text()),
+                        column("part", 160, row -> row.mark().value().part()),
+                        column("kind", 98, row -> row.mark().value().kind().said()),
+                        column("text", 124, row -> row.mark().value().text()),
                         column("date", 130, MarksScreen::date),
-                        column("verdict", 156, row -> row.judged()
+                        column("verdict", 176, row -> row.judged()
                                         .map(j -> j.verdict().said())
                                         .orElse(""))
                                 .weighed(row ->
                                         row.judged().map(MarksScreen::weight).orElse(Weight.QUIET)),
-                        column("why", 190, row -> row.judged()
+                        column("why", 162, row -> row.judged()
                                 .map(JudgedMark::why)
                                 .orElse(""))),
                 row -> row.mark().id());

@@ -21,6 +21,7 @@ import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.ui.kit.widget.WordChoice;
+import quarterlight.units.Numerals;
 import quarterlight.visit.mark.DistanceUnit;
 import quarterlight.visit.mark.OdometerFigure;
 import quarterlight.visit.mark.OdometerSource;
@@ -62,7 +63,7 @@ final class FiguresPane extends JPanel {
                         column(
                                 "figure",
                                 90,
-                                one -> one.figure().toPlainString() + "\u2009"
+                                one -> Numerals.typed(one.figure()) + "\u2009"
                                         + one.unit().said()),
                         column("source", 80, one -> one.source().said()),
                         column("round", 120, one -> one.wentRound() ? texts.get("notes.figure.round") : ""),

@@ -21,6 +21,9 @@ import quarterlight.visit.statement.StatementDetails;
 
 /** The columns in which statements stand. Event thread only. */
 final class StatementColumns {
+    private static final int LETTER_PX = 8;
+    private static final int SIGN_PX = 26;
+
     private final Texts texts;
     private final OpenVisit visit;
 
@@ -31,7 +34,7 @@ final class StatementColumns {
 
     List<FactTable.Column<Recorded<Statement>>> of(boolean notLookedAt) {
         List<FactTable.Column<Recorded<Statement>>> columns = new ArrayList<>();
-        columns.add(column("zone", 134, row -> place(row.value())));
+        columns.add(column("zone", 150, row -> place(row.value())));
         if (notLookedAt) {
             columns.add(column(
                     "text",
@@ -41,19 +44,29 @@ final class StatementColumns {
                             : row.value().text()));
         } else {
             columns.add(column("what", 118, row -> isWithdrawn(row) ? withdrawn(what(row)) : what(row)));
-            columns.add(column("text", 190, row -> row.value().text()));
+            columns.add(column("text", 206, row -> row.value().text()));
             columns.add(column(
                             "severity",
-                            126,
+                            wide("severity", Stream.of(Severity.values()).map(Worded::said)),
                             row -> row.value().severity().map(Worded::said).orElse(""))
                     .weighed(row ->
                             row.value().severity().map(StatementColumns::weight).orElse(Weight.PLAIN)));
             columns.add(column(
                     "basis", 84, row -> row.value().basis().map(Worded::said).orElse("")));
         }
-        columns.add(column("also", 72, row -> also(row.value().details())));
-        columns.add(column("photo", 72, this::photos));
+        columns.add(column(
+                "also", wide("also", Stream.of()), row -> also(row.value().details())));
+        columns.add(column("photo", 76, this::photos));
         return columns;
+    }
+
+    /** As wide as the longest word that may stand there, with its sign: "grave" takes half the room of "schwerwiegend". */
+    private int wide(String name, Stream<String> words) {
+        int longest = words.mapToInt(word -> LETTER_PX * word.length() + SIGN_PX)
+                .max()
+                .orElse(0);
+        return Math.max(
+                longest, LETTER_PX * (1 + texts.get("notes.column." + name).length()));
     }
 
     /** The gravest first; what is withdrawn or says no severity comes last. */

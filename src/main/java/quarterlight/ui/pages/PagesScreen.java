@@ -163,9 +163,7 @@ public final class PagesScreen implements StationScreen {
     }
 
     private static JToggleButton tool(String words) {
-        JToggleButton button = new JToggleButton(words);
-        button.putClientProperty("JButton.buttonType", "toolBarButton");
-        return button;
+        return Look.toggle(new JToggleButton(words));
     }
 
     private static JPanel row() {

@@ -112,8 +112,8 @@ final class RankingPane extends TallPanel {
         label.setLabelFor(reason);
         add(label);
         add(reason);
-        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[][grow,fill][grow,fill]"));
-        buttons.add(severity);
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8, fillx, wrap 2", "[grow,fill,sg][grow,fill,sg]"));
+        buttons.add(severity, "span, growx");
         buttons.add(set);
         buttons.add(back);
         add(buttons);

@@ -130,11 +130,7 @@ public final class PhotosScreen implements StationScreen {
         visit.selection().onSelected(hints::rest);
         listChanged();
         visit.afterPainting(this::begin);
-        model.all().items().stream()
-                .filter(item -> item.isOpen())
-                .findFirst()
-                .or(() -> model.all().items().stream().findFirst())
-                .ifPresent(item -> model.select(item.id()));
+        model.takeFirst();
     }
 
     private ShareSplit laidOut(Command... whenEmpty) {

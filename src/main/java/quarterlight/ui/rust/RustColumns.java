@@ -19,7 +19,7 @@ final class RustColumns {
 
     static List<FactTable.Column<ZoneRust>> of(Texts texts) {
         return List.of(
-                column(texts.get("rust.zone"), 124, zone -> zone.zone().label()),
+                column(texts.get("rust.zone"), 146, zone -> zone.zone().label()),
                 column(texts.get("rust.area"), 70, zone -> zone.rust()
                                 .map(area -> Format.withUnit(area.mm2() / 100, 1, "cm\u00b2"))
                                 .orElse(DASH))

@@ -45,7 +45,7 @@ final class TracesPane extends JPanel {
                                 row -> visit.label(row.trace().value().zone())),
                         column(
                                         "trace.kind",
-                                        70,
+                                        100,
                                         row -> row.trace().value().kind().said())
                                 .weighed(row -> switch (row.trace().value().kind()) {
                                     case HOLE, ROT, CRACK -> Weight.CAUTION;
@@ -60,7 +60,7 @@ final class TracesPane extends JPanel {
                                 "trace.patch",
                                 70,
                                 row -> row.trace().value().patch().orElse("")),
-                        column("trace.remarks", 240, TracesPane::remarks)),
+                        column("trace.remarks", 210, TracesPane::remarks)),
                 row -> row.trace().id());
         table.setName("rust-traces");
         table.onChosen(() -> table.chosen().filter(row -> !showing).ifPresent(row -> {

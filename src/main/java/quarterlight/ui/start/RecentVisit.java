@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.page.brief.Portrait;
 import quarterlight.ui.kit.Settings;
@@ -52,6 +53,11 @@ public record RecentVisit(Path folder, String car, Optional<Sha256> picture) {
 
     /** The settings with the car of a visit and its picture. */
     public static Settings remember(Settings settings, Path folder, VisitRecord visit, ZoneCatalog catalog) {
+        return remembering(folder, visit, catalog).apply(settings);
+    }
+
+    /** What puts the car of a visit and its picture into the settings; looks at every photo, so rather not on the event thread. */
+    public static UnaryOperator<Settings> remembering(Path folder, VisitRecord visit, ZoneCatalog catalog) {
         String place = place(folder);
         String picture = Portrait.of(visit, catalog)
                 .or(() -> Portrait.first(visit))
@@ -59,6 +65,7 @@ public record RecentVisit(Path folder, String car, Optional<Sha256> picture) {
                 .map(Photo::file)
                 .map(file -> file.sha256().hex())
                 .orElse("");
-        return settings.with(CAR + place, visit.facts().car().name()).with(PICTURE + place, picture);
+        String car = visit.facts().car().name();
+        return settings -> settings.with(CAR + place, car).with(PICTURE + place, picture);
     }
 }

@@ -17,6 +17,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import quarterlight.edit.spoken.DraftLine;
 import quarterlight.edit.spoken.SpokenQuote;
+import quarterlight.language.Language;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
@@ -225,6 +226,6 @@ final class DraftTable {
     /** What a draft says, signs in words as people write them. */
     static String value(Draft draft) {
         String said = DraftLine.value(draft);
-        return draft.what() == DraftKind.SIGN ? said.replace('-', ' ') : said;
+        return draft.what() == DraftKind.SIGN && Language.inHand() != Language.GERMAN ? said.replace('-', ' ') : said;
     }
 }

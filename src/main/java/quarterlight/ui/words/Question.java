@@ -78,9 +78,8 @@ record Question(
                 new Question(
                         texts.get("words.question.never"),
                         one.group()
-                                .map(group -> one.wholeGroup()
-                                        ? texts.get("words.question.group", group.said())
-                                        : group.said())
+                                .map(group -> texts.get("words.group." + group.word()))
+                                .map(group -> one.wholeGroup() ? texts.get("words.question.group", group) : group)
                                 .orElse(""),
                         one.zones(),
                         "",

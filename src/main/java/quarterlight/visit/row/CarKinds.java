@@ -127,10 +127,10 @@ final class CarKinds {
 
     private static void requireValue(Trial trial) throws CellRefused {
         if (trial.value().isEmpty() && trial.unit().isPresent()) {
-            throw new CellRefused("value", "a unit is given without a value; give the number, or leave the unit empty");
+            throw new CellRefused("value", say("cell.trial.unit"));
         }
         if (trial.value().isEmpty() && trial.result() == TrialResult.MEASURED) {
-            throw new CellRefused("value", "a measured trial has a value; give the number");
+            throw new CellRefused("value", say("cell.trial.value"));
         }
     }
 
@@ -156,8 +156,7 @@ final class CarKinds {
                                 in.get(note)))
                 .checked(row -> {
                     if (row.to().last().isBefore(row.from().first())) {
-                        throw new CellRefused(
-                                "to", row.to() + " lies before from, " + row.from() + "; swap the two dates");
+                        throw new CellRefused("to", say("cell.feature.order", row.to(), row.from()));
                     }
                 })
                 .named((row, words) -> say("undo.row.feature", row.feature()));

@@ -115,8 +115,7 @@ final class ChoiceKinds {
         if (zone.isPresent() == photo.isPresent()) {
             throw new CellRefused(
                     zone.isPresent() ? "photo" : "zone",
-                    (zone.isPresent() ? "both a zone and a photo are given" : "neither a zone nor a photo is given")
-                            + "; give one of the two in a row");
+                    zone.isPresent() ? say("cell.left-out.both") : say("cell.left-out.neither"));
         }
         return new ReportExclusion(zone, photo);
     }

@@ -1,5 +1,7 @@
 package quarterlight.visit.row;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.Objects;
 import java.util.Optional;
 
@@ -23,6 +25,6 @@ public final class FieldReader {
 
     /** @throws CellRefused if there is no value */
     public static <V> V need(String name, Optional<V> value) throws CellRefused {
-        return value.orElseThrow(() -> new CellRefused(name, "the cell is empty; every row needs a " + name));
+        return value.orElseThrow(() -> new CellRefused(name, say("cell.empty", name)));
     }
 }

@@ -7,7 +7,6 @@ import static quarterlight.visit.row.Field.required;
 import java.util.List;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
-import quarterlight.units.Numerals;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.annotation.HiddenRegion;
 import quarterlight.visit.annotation.NoteShape;
@@ -110,11 +109,7 @@ final class PhotoKinds {
 
     private static List<PixelPoint> as(NoteShape shape, List<PixelPoint> points) throws CellRefused {
         if (points.size() != shape.points()) {
-            throw new CellRefused(
-                    "points",
-                    "a note of the shape " + shape.word() + " has " + Numerals.count(shape.points(), "point", "points")
-                            + ", not " + points.size()
-                            + "; write x y, x y (of a text one pair) in pixels of the upright photo");
+            throw new CellRefused("points", say("cell.note.points", shape.word(), shape.points(), points.size()));
         }
         return points;
     }
@@ -124,7 +119,7 @@ final class PhotoKinds {
             return Optional.of(FieldReader.need("scale", scale));
         }
         if (scale.isPresent()) {
-            throw new CellRefused("scale", "only a note of the shape measure takes a scale; leave scale empty");
+            throw new CellRefused("scale", say("cell.note.scale"));
         }
         return scale;
     }

@@ -79,10 +79,7 @@ final class SayKinds {
                             ZoneId where = in.need(zone);
                             String words = in.need(text);
                             Facets facets = in.get(what)
-                                    .orElseThrow(() -> new CellRefused(
-                                            "condition",
-                                            "neither origin nor condition is given; every statement needs one"
-                                                    + " of the two"));
+                                    .orElseThrow(() -> new CellRefused("condition", say("cell.statement.neither")));
                             List<PhotoId> shownBy = in.get(photos).orElse(List.of());
                             return new Statement(
                                     where,
@@ -175,7 +172,7 @@ final class SayKinds {
 
     private static BigDecimal notNegative(BigDecimal figure) throws CellRefused {
         if (figure.signum() < 0) {
-            throw new CellRefused("figure", figure.toPlainString() + " is below 0; give what the odometer shows");
+            throw new CellRefused("figure", say("cell.odometer.below", figure.toPlainString()));
         }
         return figure;
     }

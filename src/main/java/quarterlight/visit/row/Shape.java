@@ -1,5 +1,7 @@
 package quarterlight.visit.row;
 
+import static quarterlight.language.Sentences.say;
+
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -105,15 +107,17 @@ public record Shape<V>(
         Optional<Condition> condition = in.word("condition", Condition.class);
         Optional<String> kind = in.older("kind");
         if (kind.isPresent() && (origin.isPresent() || condition.isPresent())) {
-            throw new CellRefused(
-                    "kind", "the earlier column kind stands beside origin or condition; give one or the other");
+            throw new CellRefused("kind", say("cell.statement.kind"));
         }
         if (kind.isPresent()) {
             return Optional.of(Facets.ofEarlierKind(kind.get())
                     .orElseThrow(() -> new CellRefused(
                             "kind",
-                            "\"" + kind.get() + "\" is none of as built, " + Worded.words(Origin.class) + ", "
-                                    + Worded.words(Condition.class))));
+                            say(
+                                    "cell.statement.kind.none-of",
+                                    kind.get(),
+                                    Worded.words(Origin.class),
+                                    Worded.words(Condition.class)))));
         }
         return origin.isEmpty() && condition.isEmpty() ? Optional.empty() : Optional.of(new Facets(origin, condition));
     }

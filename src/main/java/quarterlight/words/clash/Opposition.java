@@ -1,5 +1,7 @@
 package quarterlight.words.clash;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -8,6 +10,7 @@ import java.util.Set;
 import quarterlight.findings.StatementConflict;
 import quarterlight.visit.statement.Condition;
 import quarterlight.visit.statement.Facets;
+import quarterlight.visit.trial.TrialNames;
 import quarterlight.words.clash.Assertion.Marked;
 import quarterlight.words.clash.Assertion.Measured;
 import quarterlight.words.clash.Assertion.Mileage;
@@ -15,6 +18,7 @@ import quarterlight.words.clash.Assertion.SignSeen;
 import quarterlight.words.clash.Assertion.Stated;
 import quarterlight.words.clash.Assertion.Sweeping;
 import quarterlight.words.clash.Assertion.Tried;
+import quarterlight.words.clause.Meaning;
 
 /**
  * Whether two assertions can both hold, rule by rule. The rules and their limits are judgment and common practice, without a source: a figure said of an
@@ -74,28 +78,25 @@ final class Opposition {
         }
         if (one.said() instanceof SignSeen a && other.said() instanceof SignSeen b) {
             boolean opposed = one.sharesZone(other) && a.kind().equals(b.kind()) && a.seen() != b.seen();
-            return ground(opposed, About.SIGN, "The sign " + a.kind() + " is seen by one and not by the other.");
+            return ground(opposed, About.SIGN, say("clash.sign", Meaning.said(a.kind())));
         }
         if (one.said() instanceof Tried a && other.said() instanceof Tried b) {
             return ground(
                     a.item().equals(b.item()) && opposed(a.result(), b.result()),
                     About.FUNCTION,
-                    a.item() + ": " + a.result() + " against " + b.result() + ".");
+                    say("clash.trial", TrialNames.said(a.item()), Meaning.said(a.result()), Meaning.said(b.result())));
         }
         if (one.said() instanceof Marked a && other.said() instanceof Marked b) {
             return ground(
                     one.meets(other) && differ(a, b),
                     About.MARK,
-                    "The " + a.kind() + " is read as " + a.text() + " and as " + b.text() + ".");
+                    say("clash.mark", Meaning.said(a.kind()), a.text(), b.text()));
         }
         if (one.said() instanceof Mileage a && other.said() instanceof Mileage b) {
             return mileage(a, b);
         }
         if (one.said() instanceof Measured a && other.said() instanceof Measured b) {
-            return ground(
-                    one.sharesZone(other) && farApart(a, b),
-                    About.THICKNESS,
-                    "The readings of this panel are far apart; say where each was taken, or measure again.");
+            return ground(one.sharesZone(other) && farApart(a, b), About.THICKNESS, say("clash.readings"));
         }
         return Optional.empty();
     }
@@ -115,7 +116,7 @@ final class Opposition {
         return ground(
                 opposed,
                 origins ? About.ORIGIN : About.CONDITION,
-                a.facets().words() + " against " + b.facets().words() + ".");
+                say("clash.stated", a.facets().words(), b.facets().words()));
     }
 
     private static boolean refines(Facets general, Facets closer) {
@@ -176,7 +177,7 @@ final class Opposition {
         boolean bRead = b.source().equals("read");
         double gap = Math.abs(a.figure() - b.figure());
         if (aRead && bRead) {
-            return ground(gap > DRIVEN, About.ODOMETER, "The odometer is read twice, and the figures differ.");
+            return ground(gap > DRIVEN, About.ODOMETER, say("clash.odometer.twice"));
         }
         if (!aRead && !bRead) {
             return Optional.empty();
@@ -184,15 +185,10 @@ final class Opposition {
         Mileage read = aRead ? a : b;
         Mileage told = aRead ? b : a;
         if (told.source().equals("papers")) {
-            return ground(
-                    told.figure() > read.figure() + DRIVEN,
-                    About.ODOMETER,
-                    "A paper has more miles than the odometer shows now.");
+            return ground(told.figure() > read.figure() + DRIVEN, About.ODOMETER, say("clash.odometer.paper"));
         }
         return ground(
-                gap > ROUNDED * Math.max(read.figure(), told.figure()),
-                About.ODOMETER,
-                "The odometer does not show what was told.");
+                gap > ROUNDED * Math.max(read.figure(), told.figure()), About.ODOMETER, say("clash.odometer.told"));
     }
 
     private static boolean farApart(Measured a, Measured b) {
@@ -207,16 +203,19 @@ final class Opposition {
         }
         return switch (said.what()) {
             case "first finish" -> firstFinish(other);
-            case "no rust" -> condition(other, RUST, About.CONDITION, "Rust was found where none should be.");
-            case "no leaks" ->
-                condition(other, EnumSet.of(Condition.LEAKING), About.CONDITION, "Something leaks that should not.");
+            case "no rust" -> condition(other, RUST, About.CONDITION, say("clash.rust"));
+            case "no leaks" -> condition(other, EnumSet.of(Condition.LEAKING), About.CONDITION, say("clash.leak"));
             case "never hit" ->
-                condition(other, MENDED, About.CONDITION, "A repair was found where there should be none.")
-                        .or(() -> sign(other, HIT_SIGNS, "A sign of repair was seen."));
+                condition(other, MENDED, About.CONDITION, say("clash.repair"))
+                        .or(() -> sign(other, HIT_SIGNS, say("clash.repair.sign")));
             case "all works" ->
                 other.said() instanceof Tried tried && FAULTY.contains(tried.result())
                         ? Optional.of(new Ground(
-                                About.FUNCTION, "Not everything works: " + tried.item() + ", " + tried.result() + "."))
+                                About.FUNCTION,
+                                say(
+                                        "clash.not-all-works",
+                                        TrialNames.said(tried.item()),
+                                        Meaning.said(tried.result()))))
                         : Optional.empty();
             case "numbers match" -> numbersMatch(other);
             default -> Optional.empty();
@@ -225,13 +224,10 @@ final class Opposition {
 
     private static Optional<Ground> firstFinish(Assertion other) {
         if (other.said() instanceof Measured measured) {
-            return ground(
-                    measured.highUm() > FIRST_FINISH_AT_MOST_UM,
-                    About.FINISH,
-                    "A first finish is not over 12 mil thick.");
+            return ground(measured.highUm() > FIRST_FINISH_AT_MOST_UM, About.FINISH, say("clash.finish.thick"));
         }
-        return condition(other, REDONE, About.FINISH, "Later paint or filler was found on a first finish.")
-                .or(() -> sign(other, REDONE_SIGNS, "A sign of later paint was seen on a first finish."));
+        return condition(other, REDONE, About.FINISH, say("clash.finish.later"))
+                .or(() -> sign(other, REDONE_SIGNS, say("clash.finish.sign")));
     }
 
     private static Optional<Ground> condition(Assertion other, Set<Condition> against, About about, String why) {
@@ -262,6 +258,6 @@ final class Opposition {
         return ground(
                 !stamp.isEmpty() && !numbers.contains(stamp),
                 About.MARK,
-                "The stamp does not end as the number of the car does (" + String.join(", ", numbers) + ").");
+                say("clash.numbers", String.join(", ", numbers)));
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.words.clash;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -16,6 +18,7 @@ import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.statement.Claim;
 import quarterlight.visit.statement.Statement;
+import quarterlight.visit.trial.TrialNames;
 import quarterlight.words.clash.Assertion.Said;
 import quarterlight.words.clause.Heard;
 
@@ -65,7 +68,7 @@ final class RowAssertions {
                                 row.value().kind().word(),
                                 row.value().text()),
                         CAR,
-                        row.value().part() + ", " + row.value().kind().word() + ": "
+                        row.value().part() + ", " + row.value().kind().said() + ": "
                                 + row.value().text()));
         rows(visit.signs())
                 .forEach(row -> add(
@@ -75,7 +78,9 @@ final class RowAssertions {
                         new Assertion.SignSeen(
                                 row.value().kind().word(), row.value().seen()),
                         "inspector",
-                        row.value().kind().word() + (row.value().seen() ? ": seen" : ": not seen")));
+                        say(
+                                row.value().seen() ? "clash.row.seen" : "clash.row.not-seen",
+                                row.value().kind().said())));
         rows(visit.trials())
                 .forEach(row -> add(
                         RecordKind.TRIALS,
@@ -84,7 +89,8 @@ final class RowAssertions {
                         new Assertion.Tried(
                                 row.value().item(), row.value().result().word()),
                         "inspector",
-                        row.value().item() + ": " + row.value().result().word()));
+                        TrialNames.said(row.value().item()) + ": "
+                                + row.value().result().said()));
         rows(visit.odometer()).stream()
                 .filter(row -> !row.value().wentRound())
                 .forEach(row -> add(
@@ -100,7 +106,7 @@ final class RowAssertions {
                             case TOLD -> "seller";
                         },
                         row.value().figure().toPlainString() + " "
-                                + row.value().unit().word()
+                                + row.value().unit().said()
                                 + row.value()
                                         .date()
                                         .map(date -> ", " + date.said())
@@ -158,8 +164,8 @@ final class RowAssertions {
         Span low = zone.stream().min(Comparator.comparingDouble(Span::lowUm)).orElseThrow();
         Span high = zone.stream().max(Comparator.comparingDouble(Span::highUm)).orElseThrow();
         String text = zone.size() == 1
-                ? "reads " + high.typed()
-                : zone.size() + " readings, " + low.typed() + " to " + high.typed();
+                ? say("clash.row.reads", high.typed())
+                : say("clash.row.readings", zone.size(), low.typed(), high.typed());
         add(
                 RecordKind.READINGS,
                 high.id(),

@@ -1,5 +1,7 @@
 package quarterlight.words.clause;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -143,8 +145,10 @@ public final class Circumstances {
                     clause.first(TermKind.CLAIM).map(m -> m.value()).orElse("seller"));
         }
         if (finding.place.known()) {
-            finding.because("place " + finding.place.how().word()
-                    + (finding.place.said().isEmpty() ? "" : " by \u201c" + finding.place.said() + "\u201d"));
+            finding.because(
+                    finding.place.said().isEmpty()
+                            ? say("draft.place", finding.place.how().said())
+                            : say("draft.place.by", finding.place.how().said(), finding.place.said()));
         }
     }
 }

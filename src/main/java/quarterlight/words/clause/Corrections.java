@@ -1,5 +1,7 @@
 package quarterlight.words.clause;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -81,8 +83,9 @@ public final class Corrections {
                     old.get().withdrawn = true;
                     found.removeIf(f -> f.index == one.index() && f.what == DraftKind.THICKNESS);
                     DraftBuilder again = new DraftBuilder(DraftKind.THICKNESS, one)
-                            .because("corrects what was said at "
-                                    + Math.round(old.get().clause.at()) + " s");
+                            .because(say(
+                                    "draft.corrects",
+                                    Math.round(old.get().clause.at())));
                     old.get().facets().forEach(again::with);
                     old.get().features().stream()
                             .filter(f -> f.startsWith("thickness"))
@@ -186,7 +189,7 @@ public final class Corrections {
             if (placed && one.clause().size() <= 9) {
                 old.at(one.place())
                         .feature("place-corrected")
-                        .because("corrected: " + one.clause().shown());
+                        .because(say("draft.corrected", one.clause().shown()));
                 return;
             }
         }

@@ -54,7 +54,7 @@ public final class DraftBuilder {
 
     /** Names the words of the lexicon from which it follows. */
     public DraftBuilder from(Mention mention, String meaning) {
-        because.add("\u201c" + clause.shown(mention.from(), mention.to()) + "\u201d: " + meaning);
+        because.add(Meaning.quote(clause.shown(mention.from(), mention.to()), meaning));
         double weight = mention.phrase().weight();
         features.add(weight >= 0.95 ? "cue-strong" : weight >= 0.8 ? "cue-fair" : "cue-weak");
         if (mention.length() > 1) {

@@ -1,5 +1,7 @@
 package quarterlight.words.rule;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -7,6 +9,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
 import quarterlight.words.clause.DraftBuilder;
+import quarterlight.words.clause.Meaning;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Rule;
 import quarterlight.words.lexicon.Mention;
@@ -38,15 +41,19 @@ final class ClaimRule implements Rule {
         if (said.isPresent() && clause.size() <= ATTRIBUTION && before.isPresent() && closes(moment)) {
             found.add(claim(before.get(), said.get().value())
                     .through(List.of(moment))
-                    .because("\u201c" + clause.shown() + "\u201d: said by "
-                            + said.get().value())
+                    .because(Meaning.quote(
+                            clause.shown(),
+                            say("draft.said-by", Meaning.said(said.get().value()))))
                     .feature("claim-said"));
         } else if (said.isPresent()) {
             found.add(claim(moment, said.get().value())
-                    .from(said.get(), "said by " + said.get().value())
+                    .from(
+                            said.get(),
+                            say("draft.said-by", Meaning.said(said.get().value())))
                     .feature("claim-said"));
         } else if (clause.told() && clause.size() >= 2) {
-            found.add(claim(moment, "seller").because("another voice answers").feature("claim-told"));
+            found.add(
+                    claim(moment, "seller").because(say("draft.another-voice")).feature("claim-told"));
         } else {
             Optional<DraftBuilder> claimed = last(moment, found);
             if (claimed.isPresent() && clause.size() <= REST && !moment.has(TermKind.PART) && !sweeping(moment)) {
@@ -64,7 +71,7 @@ final class ClaimRule implements Rule {
                                             .first(TermKind.CLAIM)
                                             .orElseThrow()
                                             .value())
-                            .because("goes on with what was claimed before")
+                            .because(say("draft.goes-on"))
                             .feature("claim-goes-on")));
         }
     }

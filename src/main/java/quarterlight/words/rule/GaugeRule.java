@@ -1,5 +1,7 @@
 package quarterlight.words.rule;
 
+import static quarterlight.language.Sentences.say;
+
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -47,7 +49,7 @@ final class GaugeRule implements Rule {
                         .anyMatch(f -> f.what == DraftKind.THICKNESS && f.index < moment.index() && !f.withdrawn);
         DraftBuilder finding = new DraftBuilder(DraftKind.GAUGE, moment)
                 .zones(List.of())
-                .from(check.get(), "a check of the gauge")
+                .from(check.get(), say("draft.gauge.check"))
                 .with(Facet.TEXT, after ? "after" : "before");
         boolean laid = laid(moment, finding);
         if (laid || clause.tokens().stream().anyMatch(t -> SpokenNumber.isNumberWord(t.word()))) {
@@ -83,8 +85,11 @@ final class GaugeRule implements Rule {
                 .with(Facet.EXPECTED, text(nominal.getAsDouble()))
                 .with(Facet.VALUE, text(shown.getAsDouble()))
                 .with(Facet.UNIT, unit)
-                .because((shim >= 0 ? "shim of " + text(nominal.getAsDouble()) + " " + unit : "bare metal")
-                        + ", shown as " + text(shown.getAsDouble()) + " " + unit);
+                .because(say(
+                        shim >= 0 ? "draft.gauge.shim" : "draft.gauge.bare",
+                        text(nominal.getAsDouble()),
+                        text(shown.getAsDouble()),
+                        unit));
         return true;
     }
 

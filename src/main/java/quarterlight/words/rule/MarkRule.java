@@ -1,5 +1,7 @@
 package quarterlight.words.rule;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -10,6 +12,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
 import quarterlight.words.clause.DraftBuilder;
+import quarterlight.words.clause.Meaning;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Rule;
 import quarterlight.words.lexicon.Mention;
@@ -54,7 +57,7 @@ final class MarkRule implements Rule {
                 .with(Facet.TEXT, text)
                 .with(Facet.KIND, kind)
                 .with(Facet.PART, moment.place().known() ? moment.place().part().name() : "")
-                .because("\u201c" + clause.shown(code.from(), code.to()) + "\u201d: read as " + text)
+                .because(Meaning.quote(clause.shown(code.from(), code.to()), say("draft.mark.read", text)))
                 .feature("mark-digits", digitsOnly)
                 .feature("mark-kind-here", here.isPresent())
                 .feature("mark-kind-near", here.isEmpty() && near.isPresent())
@@ -66,7 +69,7 @@ final class MarkRule implements Rule {
                 .feature("mark-of-" + kind)
                 .feature("mark-with-reading", digitsOnly && (clause.has(TermKind.UNIT) || clause.has(TermKind.NONUNIT)))
                 .feature("mark-with-item", clause.has(TermKind.ITEM) || clause.has(TermKind.ODOMETER));
-        near.ifPresent(m -> finding.because("kind: " + m.value()));
+        near.ifPresent(m -> finding.because(say("draft.mark.kind", Meaning.said(m.value()))));
         place(finding, kind, moment);
         found.add(finding);
     }
@@ -95,7 +98,7 @@ final class MarkRule implements Rule {
                 .with(Facet.TEXT, text)
                 .with(Facet.KIND, tire ? "tire" : kind.orElseThrow())
                 .with(Facet.PART, moment.place().known() ? moment.place().part().name() : "")
-                .because("\u201c" + moment.clause().shown(date.from(), date.to()) + "\u201d: a date, stamped " + text)
+                .because(Meaning.quote(moment.clause().shown(date.from(), date.to()), say("draft.mark.date", text)))
                 .feature("mark-digits")
                 .feature("mark-kind-here", here.isPresent())
                 .feature("mark-kind-near", here.isEmpty())

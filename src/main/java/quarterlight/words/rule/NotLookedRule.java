@@ -15,7 +15,7 @@ final class NotLookedRule implements Rule {
                 .first(TermKind.NOTLOOKED)
                 .or(() -> moment.clause().first(TermKind.NOTTRIED).filter(m -> !moment.has(TermKind.ITEM)))
                 .ifPresent(m -> found.add(new DraftBuilder(DraftKind.NOT_LOOKED_AT, moment)
-                        .from(m, "not looked at")
+                        .from(m, DraftKind.NOT_LOOKED_AT.said())
                         .feature("not-looked-with-item", moment.has(TermKind.ITEM))
                         .feature("not-looked-as-not-tried", m.kind() == TermKind.NOTTRIED)
                         .feature("not-looked-with-condition", moment.has(TermKind.CONDITION))

@@ -7,6 +7,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
 import quarterlight.words.clause.DraftBuilder;
+import quarterlight.words.clause.Meaning;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Rule;
 import quarterlight.words.lexicon.TermKind;
@@ -39,7 +40,7 @@ final class OdometerRule implements Rule {
                         .zones(List.of(new ZoneId("dash")))
                         .with(Facet.TEXT, figure)
                         .with(Facet.VALUE, figure)
-                        .because("\u201codometer\u201d: " + figure)
+                        .because(Meaning.quote("odometer", figure))
                         .feature("odometer-here", here)
                         .feature("odometer-long", figure.length() >= MIN_LENGTH + 1)));
     }

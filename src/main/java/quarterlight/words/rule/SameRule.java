@@ -1,5 +1,7 @@
 package quarterlight.words.rule;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -46,7 +48,7 @@ final class SameRule implements Rule {
         }
         for (DraftBuilder earlier : model(moment, found)) {
             DraftBuilder copy = new DraftBuilder(earlier.what, moment)
-                    .from(same.get(), "as said of " + earlier.place.part().name());
+                    .from(same.get(), say("draft.same", earlier.place.part().name()));
             earlier.facets().forEach(copy::with);
             found.add(copy.feature("same").feature("same-" + earlier.what.word()));
         }

@@ -1,5 +1,7 @@
 package quarterlight.words.rule;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -9,6 +11,7 @@ import java.util.stream.Stream;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
 import quarterlight.words.clause.DraftBuilder;
+import quarterlight.words.clause.Meaning;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Negation;
 import quarterlight.words.clause.Rule;
@@ -58,7 +61,7 @@ final class SignRule implements Rule {
         DraftBuilder finding = new DraftBuilder(DraftKind.SIGN, moment)
                 .with(Facet.SIGN, m.value())
                 .with(Facet.SEEN, seen ? "yes" : "no")
-                .from(m, m.value() + (seen ? " seen" : " not seen"));
+                .from(m, say(seen ? "draft.sign.seen" : "draft.sign.not-seen", Meaning.said(m.value())));
         return finding.feature("sign-" + m.value()).feature("sign-" + (seen ? "seen" : "absent"));
     }
 
@@ -100,7 +103,7 @@ final class SignRule implements Rule {
         found.add(new DraftBuilder(DraftKind.SIGN, moment)
                 .with(Facet.SIGN, m.value())
                 .with(Facet.SEEN, seen ? "yes" : "no")
-                .from(m, m.value() + (seen ? ", spoken of as a fault" : ", spoken of as good"))
+                .from(m, say(seen ? "draft.sign.fault" : "draft.sign.good", Meaning.said(m.value())))
                 .through(used)
                 .feature("sign-by-subject")
                 .feature("sign-" + m.value())
@@ -172,7 +175,7 @@ final class SignRule implements Rule {
                 .ifPresent(m -> found.add(new DraftBuilder(DraftKind.SIGN, moment)
                         .with(Facet.SIGN, m.value())
                         .with(Facet.SEEN, "no")
-                        .because("\u201cnone\u201d: " + m.value() + " not seen here")
+                        .because(Meaning.quote("none", say("draft.sign.not-here", Meaning.said(m.value()))))
                         .feature("sign-carried")
                         .feature("sign-absent")));
     }

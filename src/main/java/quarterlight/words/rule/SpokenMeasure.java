@@ -1,5 +1,7 @@
 package quarterlight.words.rule;
 
+import static quarterlight.language.Sentences.say;
+
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -87,8 +89,8 @@ record SpokenMeasure(double value, String unit, List<Double> all) {
     void note(DraftBuilder finding) {
         finding.with(Facet.VALUE, text(value)).with(Facet.UNIT, unit);
         if (all.size() > 1) {
-            finding.because("lowest of " + all.stream().map(SpokenMeasure::text).collect(Collectors.joining(", ")) + " "
-                    + unit);
+            finding.because(
+                    say("draft.lowest", all.stream().map(SpokenMeasure::text).collect(Collectors.joining(", ")), unit));
         }
     }
 

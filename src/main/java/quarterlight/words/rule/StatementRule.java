@@ -1,5 +1,7 @@
 package quarterlight.words.rule;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -9,6 +11,7 @@ import java.util.Set;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
 import quarterlight.words.clause.DraftBuilder;
+import quarterlight.words.clause.Meaning;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Negation;
 import quarterlight.words.clause.Rule;
@@ -78,7 +81,7 @@ final class StatementRule implements Rule {
                 .filter(Set.of("here", "there", "present")::contains)
                 .isPresent();
         if (not && there && clause.size() <= ANSWER) {
-            found.add(answer(moment, "missing", "what is there stands before it"));
+            found.add(answer(moment, "missing", say("draft.there-before")));
         }
         boolean none = clause.size() <= 2 && Set.of("none", "nothing").contains(last);
         boolean rust = found.stream()
@@ -89,7 +92,7 @@ final class StatementRule implements Rule {
                         f -> f.place.part().name().equals(moment.place().part().name())
                                 && !f.zones.equals(moment.place().zones()));
         if (none && rust) {
-            found.add(answer(moment, "no rust", "said of rust on the other side"));
+            found.add(answer(moment, "no rust", say("draft.rust-other-side")));
         }
     }
 
@@ -97,7 +100,7 @@ final class StatementRule implements Rule {
         return new DraftBuilder(DraftKind.STATEMENT, moment)
                 .with(Facet.CONDITION, condition)
                 .with(Facet.PART, moment.place().part().name())
-                .because("\u201c" + moment.clause().shown() + "\u201d: " + condition + ", " + reason)
+                .because(Meaning.quote(moment.clause().shown(), Meaning.said(condition) + ", " + reason))
                 .feature("answer")
                 .feature("condition-" + condition.replace(' ', '-'));
     }
@@ -123,8 +126,8 @@ final class StatementRule implements Rule {
         if (!families.add(family)) {
             return;
         }
-        DraftBuilder finding =
-                new DraftBuilder(DraftKind.STATEMENT, moment).from(m, denied ? "denied, so " + said : said);
+        DraftBuilder finding = new DraftBuilder(DraftKind.STATEMENT, moment)
+                .from(m, denied ? say("draft.denied", Meaning.said(said)) : Meaning.said(said));
         if (said.equals("as built")) {
             finding.with(Facet.ORIGIN, "original");
         } else {
@@ -151,7 +154,7 @@ final class StatementRule implements Rule {
         boolean denied = Negation.of(clause, m) && !clause.word(m.from()).equals("no");
         String said = !denied ? m.value() : m.value().equals("original") ? "replaced" : "original";
         DraftBuilder finding = new DraftBuilder(DraftKind.STATEMENT, moment)
-                .from(m, denied ? "denied, so " + said : said)
+                .from(m, denied ? say("draft.denied", Meaning.said(said)) : Meaning.said(said))
                 .with(Facet.ORIGIN, said);
         features(finding, moment, m, "origin-" + said.replace(' ', '-'));
         finding.feature("denied", denied);
@@ -169,7 +172,7 @@ final class StatementRule implements Rule {
                 .limit(1)
                 .forEach(part -> {
                     DraftBuilder finding = new DraftBuilder(DraftKind.STATEMENT, moment)
-                            .from(part, "denied, so missing")
+                            .from(part, say("draft.denied", Meaning.said("missing")))
                             .with(Facet.CONDITION, "missing");
                     features(finding, moment, part, "condition-missing");
                     found.add(finding.feature("part-denied"));

@@ -1,5 +1,7 @@
 package quarterlight.words.rule;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +12,7 @@ import quarterlight.units.Thickness;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
 import quarterlight.words.clause.DraftBuilder;
+import quarterlight.words.clause.Meaning;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Rule;
 import quarterlight.words.clause.SpokenContext;
@@ -84,7 +87,7 @@ final class ThicknessRule implements Rule {
         moment.clause()
                 .first(TermKind.OVERRANGE)
                 .ifPresent(m -> found.add(new DraftBuilder(DraftKind.THICKNESS, moment)
-                        .from(m, "the gauge finds no metal or is over its range")
+                        .from(m, say("draft.gauge.no-metal-or-over"))
                         .feature("thickness-none")));
     }
 
@@ -211,9 +214,13 @@ final class ThicknessRule implements Rule {
                 .with(Facet.HIGH_UM, number(highUm))
                 .with(Facet.VALUE, low == high ? number(low) : number(low) + "-" + number(high))
                 .with(Facet.UNIT, um ? "um" : "mil")
-                .because("\u201c" + clause.shown(group.from(), Math.min(clause.size(), group.to())) + "\u201d: "
-                        + group.values().stream().map(ThicknessRule::number).collect(Collectors.joining(", "))
-                        + (um ? " microns" : " mil"))
+                .because(Meaning.quote(
+                        clause.shown(group.from(), Math.min(clause.size(), group.to())),
+                        say(
+                                um ? "draft.thickness.um" : "draft.thickness.mil",
+                                group.values().stream()
+                                        .map(ThicknessRule::number)
+                                        .collect(Collectors.joining(", ")))))
                 .feature("thickness-unit", unit)
                 .feature("thickness-unit-walk", !unit && ear.unit().isPresent())
                 .feature("thickness-verb", clause.has(TermKind.READING))

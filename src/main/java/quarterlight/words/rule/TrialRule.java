@@ -1,5 +1,7 @@
 package quarterlight.words.rule;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +11,7 @@ import java.util.stream.Stream;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
 import quarterlight.words.clause.DraftBuilder;
+import quarterlight.words.clause.Meaning;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Negation;
 import quarterlight.words.clause.Rule;
@@ -156,7 +159,7 @@ final class TrialRule implements Rule {
             DraftBuilder finding = new DraftBuilder(DraftKind.TRIAL, moment)
                     .with(Facet.ITEM, last.facet(Facet.ITEM))
                     .with(Facet.RESULT, result)
-                    .because("one side of what was tried before")
+                    .because(say("draft.trial.one-side"))
                     .feature("trial-one-side")
                     .feature("trial-result-" + result.replace(' ', '-'));
             outcome.reasons().forEach(finding::because);
@@ -242,35 +245,36 @@ final class TrialRule implements Rule {
                 }
                 boolean denied = Negation.of(clause, m);
                 switch (m.kind()) {
-                    case NOTTRIED -> notTried |= said(clause, m, "not tried");
-                    case NOTLOOKED -> notTried |= said(clause, m, "not tried");
-                    case NOTFITTED -> notFitted |= said(clause, m, "not fitted");
-                    case BYPASSED -> bypassed |= said(clause, m, "bypassed");
+                    case NOTTRIED -> notTried |= said(clause, m, Meaning.said("not tried"));
+                    case NOTLOOKED -> notTried |= said(clause, m, Meaning.said("not tried"));
+                    case NOTFITTED -> notFitted |= said(clause, m, Meaning.said("not fitted"));
+                    case BYPASSED -> bypassed |= said(clause, m, Meaning.said("bypassed"));
                     case GOOD -> {
                         if (denied || clause.word(m.to()).equals("nothing")) {
-                            bad |= said(clause, m, "denied, so it does not");
+                            bad |= said(clause, m, say("draft.trial.denied"));
                         } else {
-                            good |= said(clause, m, "works");
+                            good |= said(clause, m, Meaning.said("works"));
                         }
                     }
                     case BAD -> {
-                        boolean now = (m.length() > 1 || !covered(clause, m)) && said(clause, m, "does not");
+                        boolean now =
+                                (m.length() > 1 || !covered(clause, m)) && said(clause, m, Meaning.said("does not"));
                         bad |= now;
                         surely |= now && m.length() >= 3;
                     }
                     case PARTIAL -> {
                         if (denied) {
-                            good |= said(clause, m, "fault denied");
+                            good |= said(clause, m, say("draft.trial.fault-denied"));
                         } else if (!beam(clause, m)
                                 && !(m.from() == 0 && clause.word(0).equals("but"))) {
-                            partial |= said(clause, m, "a fault");
+                            partial |= said(clause, m, say("draft.trial.fault"));
                         }
                     }
                     case CONDITION -> {
                         if (m.value().equals("sound")) {
-                            good |= !denied && said(clause, m, "works");
+                            good |= !denied && said(clause, m, Meaning.said("works"));
                         } else if (!denied && FAULTS.contains(m.value())) {
-                            soft |= said(clause, m, "a fault");
+                            soft |= said(clause, m, say("draft.trial.fault"));
                         }
                     }
                     default -> {
@@ -280,7 +284,7 @@ final class TrialRule implements Rule {
             }
             if (item == null && sideDenied(clause)) {
                 bad = true;
-                reasons.add("\u201c" + clause.shown() + "\u201d: does not");
+                reasons.add(Meaning.quote(clause.shown(), Meaning.said("does not")));
             }
             none |= item != null && clause.word(item.from() - 1).equals("no");
             return reasons.size() > before;
@@ -320,7 +324,7 @@ final class TrialRule implements Rule {
         }
 
         private boolean said(Clause clause, Mention m, String meaning) {
-            reasons.add("\u201c" + clause.shown(m.from(), m.to()) + "\u201d: " + meaning);
+            reasons.add(Meaning.quote(clause.shown(m.from(), m.to()), meaning));
             return true;
         }
 

@@ -22,6 +22,8 @@ import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.VisitFixture;
 import quarterlight.visit.photo.CaptureSource;
 import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.PhotoFile;
 import quarterlight.visit.photo.Sha256;
@@ -167,16 +169,12 @@ class SuggestVerbTest {
                 1000,
                 MediaKind.PHOTO,
                 "JPEG",
-                Optional.of(new CaptureTime(time, "", Optional.empty(), CaptureSource.ORIGINAL, false)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalInt.of(1600),
-                OptionalInt.of(1200),
-                1,
-                OptionalDouble.empty(),
+                MediaHeader.NONE
+                        .withCaptured(
+                                Optional.of(new CaptureTime(time, "", Optional.empty(), CaptureSource.ORIGINAL, false)))
+                        .withSize(OptionalInt.of(1600), OptionalInt.of(1200), 1),
                 OptionalDouble.empty(),
                 List.of(),
-                Optional.empty());
+                MediaFacts.NONE);
     }
 }

@@ -31,6 +31,8 @@ import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.PhotoFile;
 import quarterlight.visit.photo.Sha256;
 
@@ -73,17 +75,19 @@ class ArchivingTest {
                         content.length,
                         bare.kind(),
                         bare.type(),
-                        bare.captured(),
-                        bare.gpsUtc(),
-                        bare.position(),
-                        bare.camera(),
-                        bare.width(),
-                        bare.height(),
-                        bare.orientation(),
-                        bare.seconds(),
+                        new MediaHeader(
+                                bare.captured(),
+                                bare.gpsUtc(),
+                                bare.position(),
+                                bare.camera(),
+                                bare.width(),
+                                bare.height(),
+                                bare.orientation(),
+                                bare.seconds(),
+                                bare.contentId()),
                         bare.sharpness(),
                         bare.notes(),
-                        bare.contentId());
+                        MediaFacts.NONE);
                 Files.write(visit.resolve(file.stored()), content);
                 store.change("take in " + i, tx -> tx.addPhoto(file));
             }

@@ -1,5 +1,6 @@
 package quarterlight.edit.export;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -11,6 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.batik.parser.AWTPathProducer;
 import org.junit.jupiter.api.BeforeEach;
@@ -20,6 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.io.WKTReader;
 import quarterlight.cli.Bench;
+import quarterlight.language.Language;
 
 /** What was drawn goes out in every form and comes back the same; what is not a buyer's stays. */
 class ExchangeTest {
@@ -119,6 +123,30 @@ class ExchangeTest {
                 .isEqualTo(outline.getEnvelopeInternal().getWidth());
         assertThat(shape.contains(175, 275)).as("within the inner ring").isFalse();
         assertThat(shape.contains(120, 220)).isTrue();
+    }
+
+    /** What other programs read is the same from a window that speaks German; a drawing is for people and speaks as the window does. */
+    @ParameterizedTest
+    @ValueSource(strings = {"tables", "coco", "geojson", "annotations", "xmp"})
+    void exportsAreTheSameWhateverTheWindowSpeaks(String form) throws Exception {
+        Map<String, String> english = files(Path.of(exported(form)));
+        Map<String, String> german = files(Path.of(Language.GERMAN.during(() -> exported(form, "--json"))));
+        assertThat(english).isNotEmpty();
+        assertThat(german).containsOnlyKeys(english.keySet());
+        german.forEach((file, text) -> assertThat(text).as(file).isEqualTo(english.get(file)));
+    }
+
+    /** Every file below a path by its place there, or the only one. */
+    private static Map<String, String> files(Path made) throws IOException {
+        Map<String, String> files = new TreeMap<>();
+        try (Stream<Path> all = Files.walk(made)) {
+            for (Path file : all.filter(Files::isRegularFile)
+                    .filter(one -> !one.toString().endsWith(".svg"))
+                    .toList()) {
+                files.put(made.relativize(file).toString(), new String(Files.readAllBytes(file), ISO_8859_1));
+            }
+        }
+        return files;
     }
 
     @Test

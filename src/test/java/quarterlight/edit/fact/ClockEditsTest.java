@@ -24,6 +24,8 @@ import quarterlight.visit.photo.CameraId;
 import quarterlight.visit.photo.CaptureSource;
 import quarterlight.visit.photo.CaptureTime;
 import quarterlight.visit.photo.ClockSetting;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.PhotoFile;
 import quarterlight.visit.photo.PhotoId;
 
@@ -60,17 +62,15 @@ class ClockEditsTest {
                 bare.bytes(),
                 bare.kind(),
                 bare.type(),
-                Optional.of(new CaptureTime(time, "", Optional.empty(), CaptureSource.ORIGINAL, false)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(CAMERA),
-                bare.width(),
-                bare.height(),
-                1,
-                bare.seconds(),
+                MediaHeader.NONE
+                        .withCaptured(
+                                Optional.of(new CaptureTime(time, "", Optional.empty(), CaptureSource.ORIGINAL, false)))
+                        .withCamera(Optional.of(CAMERA))
+                        .withSize(bare.width(), bare.height(), 1)
+                        .withSeconds(bare.seconds()),
                 bare.sharpness(),
                 List.of(),
-                Optional.empty());
+                MediaFacts.NONE);
     }
 
     @ParameterizedTest

@@ -44,6 +44,7 @@ import quarterlight.diagram.ZonePlaces;
 import quarterlight.diagram.file.DiagramFile;
 import quarterlight.findings.Findings;
 import quarterlight.language.Language;
+import quarterlight.language.StrayWords;
 import quarterlight.page.PdfValidator;
 import quarterlight.page.print.Paper;
 import quarterlight.table.ZoneTable;
@@ -238,5 +239,12 @@ class TakeAlongSheetTest {
         try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
             return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
         }
+    }
+
+    @Test
+    void everySentenceOfTheSheetComesFromABundle() throws Exception {
+        Path made = Language.MARKED.during(
+                () -> sheet(Body.usual(BodyStyle.COUPE), folder).write(folder.resolve("marked.pdf"), Paper.A4));
+        assertThat(StrayWords.in(made, "Tamarisk 1971")).isEmpty();
     }
 }

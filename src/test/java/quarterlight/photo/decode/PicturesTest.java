@@ -127,10 +127,11 @@ class PicturesTest {
             MediaType type = MediaType.of(Files.readAllBytes(file)).orElse(MediaType.JPEG);
             try {
                 FileFacts facts = reader.read(file, type);
-                BufferedImage picture = pictures.upright(file, type, facts.orientation(), 320);
+                BufferedImage picture =
+                        pictures.upright(file, type, facts.header().orientation(), 320);
                 assertThat(Math.max(picture.getWidth(), picture.getHeight())).isLessThanOrEqualTo(320);
-                double wide =
-                        (double) facts.width().orElseThrow() / facts.height().orElseThrow();
+                double wide = (double) facts.header().width().orElseThrow()
+                        / facts.header().height().orElseThrow();
                 assertThat((double) picture.getWidth() / picture.getHeight())
                         .as(row.get("path"))
                         .isBetween(wide * 0.97, wide * 1.03);

@@ -46,7 +46,8 @@ class MetadataReaderTest {
             throws IOException {
         byte[] jpeg = SamplePictures.withExif(SamplePictures.jpeg(64, 48, 1), text(original), text(digitized), 1);
         FileFacts facts = reader.read(written("a.jpg", jpeg), MediaType.JPEG);
-        assertThat(facts.captured()
+        assertThat(facts.header()
+                        .captured()
                         .map(time -> time.time() + " " + time.source() + " " + time.suspect())
                         .orElse(""))
                 .as(what)
@@ -64,8 +65,8 @@ class MetadataReaderTest {
         Path file = written("a.jpg", jpeg);
         FileFacts before = reader.read(file, MediaType.JPEG);
         Files.setLastModifiedTime(file, FileTime.from(Instant.parse("1999-09-09T09:09:09Z")));
-        assertThat(reader.read(file, MediaType.JPEG).captured())
-                .isEqualTo(before.captured())
+        assertThat(reader.read(file, MediaType.JPEG).header().captured())
+                .isEqualTo(before.header().captured())
                 .isEmpty();
     }
 
@@ -73,10 +74,10 @@ class MetadataReaderTest {
     void theSizeUprightComesFromThePictureAndItsOrientation() throws IOException {
         byte[] jpeg = SamplePictures.withExif(SamplePictures.jpeg(64, 48, 1), "", "", 6);
         FileFacts facts = reader.read(written("a.jpg", jpeg), MediaType.JPEG);
-        assertThat(facts.width()).hasValue(48);
-        assertThat(facts.height()).hasValue(64);
-        assertThat(facts.orientation()).isEqualTo(6);
-        assertThat(facts.camera().map(Object::toString)).hasValue("lumenary-field-3");
+        assertThat(facts.header().width()).hasValue(48);
+        assertThat(facts.header().height()).hasValue(64);
+        assertThat(facts.header().orientation()).isEqualTo(6);
+        assertThat(facts.header().camera().map(Object::toString)).hasValue("lumenary-field-3");
     }
 
     @Test
@@ -93,7 +94,7 @@ class MetadataReaderTest {
                 continue;
             }
             FileFacts facts = reader.read(written("x", new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF}), type);
-            assertThat(facts.captured()).isEmpty();
+            assertThat(facts.header().captured()).isEmpty();
             assertThat(facts.notes().stream().collect(Collectors.joining()))
                     .as(type.word())
                     .contains("damaged");

@@ -47,7 +47,7 @@ class MetadataReferenceTest {
                 TimeZone.setDefault(TimeZone.getTimeZone(zone));
                 SoftAssertions soft = new SoftAssertions();
                 for (CSVRecord row : rows) {
-                    Optional<CaptureTime> captured = facts(folder, row).captured();
+                    Optional<CaptureTime> captured = facts(folder, row).header().captured();
                     String want = row.get("best_capture_time_local");
                     soft.assertThat(captured.map(time -> time.time().withNano(0)))
                             .as(row.get("path"))
@@ -82,10 +82,10 @@ class MetadataReferenceTest {
             int orientation = row.get("orientation").isEmpty() ? 1 : Integer.parseInt(row.get("orientation"));
             OptionalInt width = OptionalInt.of(Integer.parseInt(row.get("width")));
             OptionalInt height = OptionalInt.of(Integer.parseInt(row.get("height")));
-            soft.assertThat(facts.orientation()).as(row.get("path")).isEqualTo(orientation);
+            soft.assertThat(facts.header().orientation()).as(row.get("path")).isEqualTo(orientation);
             boolean turned = orientation >= 5 || TURNED_FILMS.contains(row.get("path"));
-            soft.assertThat(facts.width()).as(row.get("path")).isEqualTo(turned ? height : width);
-            soft.assertThat(facts.height()).as(row.get("path")).isEqualTo(turned ? width : height);
+            soft.assertThat(facts.header().width()).as(row.get("path")).isEqualTo(turned ? height : width);
+            soft.assertThat(facts.header().height()).as(row.get("path")).isEqualTo(turned ? width : height);
         }
         soft.assertAll();
     }
@@ -101,6 +101,7 @@ class MetadataReferenceTest {
                     .map(CameraId::value)
                     .orElse("");
             soft.assertThat(facts(RealPhotos.folder(), row)
+                            .header()
                             .camera()
                             .map(CameraId::value)
                             .orElse(""))
@@ -114,10 +115,10 @@ class MetadataReferenceTest {
     @Test
     void aPhonesFilmNamesItsCameraAndPlace() throws IOException {
         FileFacts facts = reader.read(RealPhotos.folder().resolve("cameras/with-gps.mov"), MediaType.MOV);
-        assertThat(facts.camera()).isPresent();
-        assertThat(facts.position().orElseThrow().latitude()).isCloseTo(32.0929, within(1e-4));
-        assertThat(facts.position().orElseThrow().longitude()).isCloseTo(34.862, within(1e-4));
-        assertThat(facts.seconds().orElseThrow()).isCloseTo(4.0, within(0.01));
+        assertThat(facts.header().camera()).isPresent();
+        assertThat(facts.header().position().orElseThrow().latitude()).isCloseTo(32.0929, within(1e-4));
+        assertThat(facts.header().position().orElseThrow().longitude()).isCloseTo(34.862, within(1e-4));
+        assertThat(facts.header().seconds().orElseThrow()).isCloseTo(4.0, within(0.01));
     }
 
     @Test

@@ -114,7 +114,8 @@ class OrientationReferenceTest {
         Assumptions.assumeTrue(FilmFrames.available(), "built without native parts");
         Path file = RealPhotos.folder().resolve("cameras/IMG_5195.HEIC");
         FileFacts facts = reader.read(file, MediaType.HEIC);
-        BufferedImage picture = pictures.upright(file, MediaType.HEIC, facts.orientation(), 320);
+        BufferedImage picture =
+                pictures.upright(file, MediaType.HEIC, facts.header().orientation(), 320);
         assertThat(picture.getHeight()).isEqualTo(320);
         long[] violet = new long[2];
         for (int y = 0; y < 320; y++) {
@@ -129,7 +130,8 @@ class OrientationReferenceTest {
     private BufferedImage upright(String name) throws IOException, PictureUnreadable {
         Path file = RealPhotos.folder().resolve(name);
         FileFacts facts = reader.read(file, MediaType.JPEG);
-        return Pictures.fitted(pictures.upright(file, MediaType.JPEG, facts.orientation(), 600), 60);
+        return Pictures.fitted(
+                pictures.upright(file, MediaType.JPEG, facts.header().orientation(), 600), 60);
     }
 
     private static double meanDifference(BufferedImage a, BufferedImage b) {

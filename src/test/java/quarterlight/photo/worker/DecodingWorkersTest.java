@@ -67,7 +67,7 @@ class DecodingWorkersTest {
     private void isLookedAt(Path file) throws Exception {
         MediaProbe looked = workers.look(file, MediaType.JPEG, NOW);
         assertThat(looked.thumbnail()).isPresent();
-        assertThat(looked.facts().width()).hasValue(640);
+        assertThat(looked.facts().header().width()).hasValue(640);
         assertThat(looked.sharpness()).isPresent();
     }
 

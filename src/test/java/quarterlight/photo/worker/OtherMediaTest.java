@@ -67,9 +67,9 @@ class OtherMediaTest {
         MediaProbe looked = look(paper);
         assertThat(looked.facts().type()).isEqualTo(MediaType.PDF);
         assertThat(looked.facts().more().pages()).hasValue(3);
-        assertThat(looked.facts().height()).hasValue(PaperFile.LONG_SIDE);
-        assertThat(looked.facts().width()).hasValue((int) (PaperFile.LONG_SIDE * 595.27563 / 841.8898));
-        assertThat(looked.facts().captured()).isEmpty();
+        assertThat(looked.facts().header().height()).hasValue(PaperFile.LONG_SIDE);
+        assertThat(looked.facts().header().width()).hasValue((int) (PaperFile.LONG_SIDE * 595.27563 / 841.8898));
+        assertThat(looked.facts().header().captured()).isEmpty();
         assertThat(looked.sharpness()).isEmpty();
         assertThat(looked.thumbnail()).isPresent();
         BufferedImage page = WORKERS.page(paper, 2, 800);
@@ -111,8 +111,8 @@ class OtherMediaTest {
             document.save(paper.toFile());
         }
         FileFacts facts = look(paper).facts();
-        assertThat(facts.width()).hasValue(PaperFile.LONG_SIDE);
-        assertThat(facts.height()).hasValue(PaperFile.LONG_SIDE / 2);
+        assertThat(facts.header().width()).hasValue(PaperFile.LONG_SIDE);
+        assertThat(facts.header().height()).hasValue(PaperFile.LONG_SIDE / 2);
         assertThat(WORKERS.page(paper, 1, 400).getWidth()).isBetween(398, 400);
         assertThat(WORKERS.page(paper, 2, 400).getWidth()).isBetween(398, 400);
         assertThatThrownBy(() -> WORKERS.page(paper, 3, 400)).isInstanceOf(PictureUnreadable.class);
@@ -143,19 +143,24 @@ class OtherMediaTest {
         FileFacts wav = look(MediaSamples.wavWithTime(folder.resolve("a.wav"), 2.5, "2026-03-01", "09:41:07"))
                 .facts();
         assertThat(wav.type().kind()).isEqualTo(MediaKind.SOUND);
-        assertThat(wav.seconds().orElseThrow()).isEqualTo(2.5, within(0.01));
-        assertThat(wav.captured().orElseThrow().time()).isEqualTo(LocalDateTime.of(2026, 3, 1, 9, 41, 7));
-        assertThat(wav.captured().orElseThrow().offset()).isEmpty();
-        assertThat(look(MediaSamples.wav(folder.resolve("b.wav"), 1)).facts().captured())
+        assertThat(wav.header().seconds().orElseThrow()).isEqualTo(2.5, within(0.01));
+        assertThat(wav.header().captured().orElseThrow().time()).isEqualTo(LocalDateTime.of(2026, 3, 1, 9, 41, 7));
+        assertThat(wav.header().captured().orElseThrow().offset()).isEmpty();
+        assertThat(look(MediaSamples.wav(folder.resolve("b.wav"), 1))
+                        .facts()
+                        .header()
+                        .captured())
                 .isEmpty();
         assertThat(look(MediaSamples.amr(folder.resolve("c.amr"), 150))
                         .facts()
+                        .header()
                         .seconds()
                         .orElseThrow())
                 .as("estimated by the container's reader")
                 .isEqualTo(3, within(0.15));
         assertThat(look(MediaSamples.mp3(folder.resolve("d.mp3"), 200))
                         .facts()
+                        .header()
                         .seconds()
                         .orElseThrow())
                 .isEqualTo(200 * 1152 / 44100.0, within(0.2));
@@ -168,16 +173,18 @@ class OtherMediaTest {
                 .facts();
         assertThat(memo.type()).isEqualTo(MediaType.OGG);
         assertThat(memo.type().kind()).isEqualTo(MediaKind.SOUND);
-        assertThat(memo.seconds().orElseThrow()).as("150 packets of 20 ms").isEqualTo(3, within(0.02));
-        assertThat(memo.captured().orElseThrow().time()).isEqualTo(LocalDateTime.of(2026, 3, 1, 9, 41, 7));
-        assertThat(memo.captured().orElseThrow().offset()).contains(ZoneOffset.ofHours(1));
+        assertThat(memo.header().seconds().orElseThrow())
+                .as("150 packets of 20 ms")
+                .isEqualTo(3, within(0.02));
+        assertThat(memo.header().captured().orElseThrow().time()).isEqualTo(LocalDateTime.of(2026, 3, 1, 9, 41, 7));
+        assertThat(memo.header().captured().orElseThrow().offset()).contains(ZoneOffset.ofHours(1));
         assertThat(memo.notes()).isEmpty();
 
         FileFacts music = look(OggSample.opus(folder.resolve("b.opus"), 50, List.of("DATE=2019")))
                 .facts();
         assertThat(music.type()).isEqualTo(MediaType.OGG);
-        assertThat(music.seconds().orElseThrow()).isEqualTo(1, within(0.02));
-        assertThat(music.captured()).as("a year tells of the music").isEmpty();
+        assertThat(music.header().seconds().orElseThrow()).isEqualTo(1, within(0.02));
+        assertThat(music.header().captured()).as("a year tells of the music").isEmpty();
     }
 
     @Test
@@ -187,8 +194,8 @@ class OtherMediaTest {
             FileFacts memo = look(MediaSamples.memo(folder.resolve("memo-" + brand.strip()), brand, utc, 12.5))
                     .facts();
             assertThat(memo.type().kind()).as(brand).isEqualTo(MediaKind.SOUND);
-            assertThat(memo.seconds()).hasValue(12.5);
-            assertThat(memo.captured().orElseThrow().time()).isEqualTo(utc);
+            assertThat(memo.header().seconds()).hasValue(12.5);
+            assertThat(memo.header().captured().orElseThrow().time()).isEqualTo(utc);
         }
     }
 
@@ -217,9 +224,10 @@ class OtherMediaTest {
         }
         MediaProbe looked = look(file);
         assertThat(looked.facts().type()).isEqualTo(type);
-        assertThat(looked.facts().width()).hasValue(480);
-        assertThat(looked.facts().height()).hasValue(640);
-        assertThat(looked.facts().captured().orElseThrow().time()).isEqualTo(LocalDateTime.of(2026, 3, 1, 9, 10, 11));
+        assertThat(looked.facts().header().width()).hasValue(480);
+        assertThat(looked.facts().header().height()).hasValue(640);
+        assertThat(looked.facts().header().captured().orElseThrow().time())
+                .isEqualTo(LocalDateTime.of(2026, 3, 1, 9, 10, 11));
         assertThat(looked.thumbnail()).isPresent();
         assertThat(looked.sharpness()).isPresent();
         Path jpeg = Files.write(folder.resolve("same.jpg"), plain);
@@ -260,7 +268,7 @@ class OtherMediaTest {
             Files.copy(in, file);
         }
         assertThat(type(file)).isEqualTo(type);
-        Optional<CaptureTime> told = look(file).facts().captured();
+        Optional<CaptureTime> told = look(file).facts().header().captured();
         assertThat(told.map(CaptureTime::time)).isEqualTo(Optional.ofNullable(time));
         assertThat(told.map(CaptureTime::fraction)).isEqualTo(Optional.ofNullable(fraction));
         assertThat(told.flatMap(CaptureTime::offset)).isEqualTo(Optional.ofNullable(offset));

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -12,6 +11,7 @@ import quarterlight.visit.annotation.Outline;
 import quarterlight.visit.annotation.PhotoScale;
 import quarterlight.visit.annotation.PixelPoint;
 import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.PhotoFile;
 import quarterlight.visit.photo.Sha256;
@@ -26,17 +26,10 @@ class ToldLensTest {
                         1,
                         MediaKind.PHOTO,
                         "JPEG",
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        width,
-                        height,
-                        1,
-                        OptionalDouble.empty(),
+                        MediaHeader.NONE.withSize(width, height, 1),
                         OptionalDouble.empty(),
                         List.of(),
-                        Optional.empty())
+                        MediaFacts.NONE)
                 .withMore(MediaFacts.ofLens(focal35Mm));
     }
 

@@ -11,14 +11,15 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.SwingUtilities;
 import javax.swing.TransferHandler;
 import org.assertj.swing.edt.GuiActionRunner;
-import org.assertj.swing.finder.JOptionPaneFinder;
 import org.junit.jupiter.api.Test;
 import quarterlight.cli.TestPhotos;
 import quarterlight.ui.DeskRobot;
 import quarterlight.ui.DroppedFiles;
+import quarterlight.ui.kit.Texts;
 import quarterlight.visit.photo.PhotoId;
 
 /** A folder dropped on the window: the sheet shows all its photos at once while they are copied, and pinning goes on meanwhile. */
@@ -39,6 +40,10 @@ class ComingRobotTest extends DeskRobot {
                         .mapToInt(m -> Integer.parseInt(m.group(1)))
                         .findFirst()
                         .orElse(0));
+    }
+
+    private String foot() {
+        return GuiActionRunner.execute(() -> ((JLabel) robot.finder().findByName("foot-said", true)).getText());
     }
 
     private void drop(Path path) throws Exception {
@@ -76,11 +81,8 @@ class ComingRobotTest extends DeskRobot {
         assertThat(held().pins().get(0).value().photo()).isGreaterThan(new PhotoId(0));
 
         until("all are taken in", () -> held().photos().size() == HELD + MORE);
-        JOptionPaneFinder.findOptionPane()
-                .withTimeout(60_000)
-                .using(robot)
-                .buttonWithText("OK")
-                .click();
+        String done = Texts.load().get("take.done", MORE, 0, 0);
+        until("the foot says so, and no dialog takes the keys", () -> done.equals(foot()));
         assertThat(shown()).as("none is shown twice").isEqualTo(HELD + MORE);
     }
 }

@@ -10,6 +10,8 @@ import quarterlight.car.body.BodyStyle;
 import quarterlight.rust.TestVisits;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
@@ -28,17 +30,19 @@ class KeptFrameTest {
                 file.bytes(),
                 file.kind(),
                 file.type(),
-                file.captured(),
-                file.gpsUtc(),
-                file.position(),
-                file.camera(),
-                OptionalInt.of(width),
-                OptionalInt.of(height),
-                file.orientation(),
-                file.seconds(),
+                new MediaHeader(
+                        file.captured(),
+                        file.gpsUtc(),
+                        file.position(),
+                        file.camera(),
+                        OptionalInt.of(width),
+                        OptionalInt.of(height),
+                        file.orientation(),
+                        file.seconds(),
+                        Optional.of(KeptFrame.tie(film.file()))),
                 file.sharpness(),
                 file.notes(),
-                Optional.of(KeptFrame.tie(film.file())));
+                MediaFacts.NONE);
         return new Photo(new PhotoId(id), tied, Optional.empty());
     }
 

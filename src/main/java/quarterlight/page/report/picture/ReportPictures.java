@@ -43,8 +43,7 @@ public final class ReportPictures {
         List<Frame> wanted = frames.stream().distinct().toList();
         workers.expect(wanted.size());
         Map<Frame, Future<Optional<PrintedPicture>>> asked = new LinkedHashMap<>();
-        wanted.forEach(
-                frame -> asked.put(frame, workers.start("Preparing photos for print", () -> print.apply(frame))));
+        wanted.forEach(frame -> asked.put(frame, workers.start("progress.photos", () -> print.apply(frame))));
         return new Started(asked);
     }
 

@@ -96,26 +96,27 @@ public final class ChanceBars extends Bars {
         g.setFont(getFont());
         FontMetrics metrics = g.getFontMetrics();
         int base = top + (rowPx() + metrics.getAscent()) / 2 - 2;
-        int width = Math.max(40, getWidth() - namesPx() - numbersPx());
+        int names = namesPx(metrics);
+        int width = Math.max(40, getWidth() - names - numbersPx());
         Color bar = Palette.mix(palette.paper(), palette.ink(), 0.55);
         g.setColor(palette.ink());
         g.drawString(row.name(), 0, base);
         g.setColor(Palette.mix(palette.paper(), palette.line(), 0.6));
         int at = top + (rowPx() - 10) / 2;
-        g.fill(new Rectangle2D.Double(namesPx(), at, width, 10));
+        g.fill(new Rectangle2D.Double(names, at, width, 10));
         g.setColor(bar);
-        g.fill(new Rectangle2D.Double(namesPx(), at, width * row.now(), 10));
+        g.fill(new Rectangle2D.Double(names, at, width * row.now(), 10));
         if (row.low() < row.high()) {
             g.setColor(palette.ink());
-            double from = namesPx() + width * row.low();
-            double to = namesPx() + width * row.high();
+            double from = names + width * row.low();
+            double to = names + width * row.high();
             g.fill(new Rectangle2D.Double(from, at + 12, Math.max(1, to - from), 1.4));
             g.fill(new Rectangle2D.Double(from, at + 10, 1.2, 5));
             g.fill(new Rectangle2D.Double(to - 1.2, at + 10, 1.2, 5));
         }
         row.then().ifPresent(then -> {
             g.setColor(palette.accent());
-            g.draw(new Rectangle2D.Double(namesPx(), at - 2, Math.max(1, width * then), 13));
+            g.draw(new Rectangle2D.Double(names, at - 2, Math.max(1, width * then), 13));
         });
         g.setColor(palette.ink());
         String number = number(row);
@@ -126,8 +127,13 @@ public final class ChanceBars extends Bars {
         return Look.px(24);
     }
 
-    private static int namesPx() {
-        return Look.px(190);
+    /** As wide as the longest name, so that none runs into its bar. */
+    private int namesPx(FontMetrics metrics) {
+        return rows().stream()
+                        .mapToInt(row -> metrics.stringWidth(row.name()))
+                        .max()
+                        .orElse(0)
+                + Look.px(16);
     }
 
     private static int numbersPx() {

@@ -23,6 +23,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.units.Numerals;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.pin.Recorded;
@@ -117,12 +118,14 @@ final class CheckTable extends JTable {
         this.refused = refused;
         setModel(model);
         setName("gauge-checks");
+        putClientProperty("FlatLaf.style", "cellMargins: 2,8,2,3");
         setCellSelectionEnabled(true);
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setFillsViewportHeight(true);
         setSurrendersFocusOnKeystroke(true);
         putClientProperty("terminateEditOnFocusLost", true);
         getTableHeader().setReorderingAllowed(false);
+        getTableHeader().putClientProperty("FlatLaf.style", "cellMargins: 2,8,2,3");
         setDefaultRenderer(Object.class, new Cell());
         TableCellRenderer usual = getTableHeader().getDefaultRenderer();
         getTableHeader()
@@ -230,13 +233,13 @@ final class CheckTable extends JTable {
     }
 
     private static String typed(GaugeValue.Measured value) {
-        return value.typed().toPlainString() + "\u2009" + Format.unit(value.unit());
+        return Numerals.typed(value.typed()) + "\u2009" + Format.unit(value.unit());
     }
 
     private String shown(CheckSheet.Row row, GaugeMoment moment) {
         return row.at(moment)
                 .map(check -> check.value().shown())
-                .map(value -> value.unit() == unit ? value.typed().toPlainString() : typed(value))
+                .map(value -> value.unit() == unit ? Numerals.typed(value.typed()) : typed(value))
                 .orElse("");
     }
 

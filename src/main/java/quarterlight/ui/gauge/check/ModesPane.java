@@ -89,18 +89,18 @@ final class ModesPane extends JPanel {
 
     private List<FactTable.Column<Line>> columns() {
         return List.of(
-                column("zone", 180, line -> visit.label(line.zone())),
+                column("zone", 170, line -> visit.label(line.zone())),
                 column("substrate", 90, line -> line.substrate().said()),
                 column(
                         "mode",
-                        110,
+                        140,
                         line -> line.modes().isEmpty()
                                 ? texts.get("check.mode.unknown")
                                 : line.modes().stream()
                                         .map(GaugeMode::said)
                                         .sorted()
                                         .collect(Collectors.joining(", "))),
-                column("readings", 70, line -> Integer.toString(line.readings())),
+                column("readings", 76, line -> Integer.toString(line.readings())),
                 column("reads", 240, this::reads));
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.widget.FactTable;
+import quarterlight.units.Numerals;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.reading.GaugeValue;
 import quarterlight.visit.reading.Reading;
@@ -33,7 +34,7 @@ public final class ReadingColumns {
     /** The value as it was typed. */
     private static String value(Texts texts, GaugeValue value) {
         if (value instanceof GaugeValue.Measured measured) {
-            return measured.typed().toPlainString() + "\u2009" + Format.unit(measured.unit());
+            return Numerals.typed(measured.typed()) + "\u2009" + Format.unit(measured.unit());
         }
         if (value instanceof GaugeValue.Range range) {
             return range.typed() + "\u2009" + Format.unit(range.unit());

@@ -31,6 +31,7 @@ import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.ui.kit.widget.WordChoice;
+import quarterlight.units.Numerals;
 import quarterlight.visit.reading.GaugeMode;
 import quarterlight.visit.reading.GaugeValue;
 import quarterlight.visit.trial.SignKind;
@@ -265,7 +266,7 @@ public final class HistoryPane extends JPanel {
         some.values()
                 .forEach(value -> things.add(
                         value instanceof GaugeValue.Measured measured
-                                ? measured.typed().toPlainString() + "\u2009" + Format.unit(measured.unit())
+                                ? Numerals.typed(measured.typed()) + "\u2009" + Format.unit(measured.unit())
                                 : texts.get(value instanceof GaugeValue.NoMetal ? "gauge.no-metal" : "gauge.beyond")));
         some.signs()
                 .forEach((kind, isSeen) ->

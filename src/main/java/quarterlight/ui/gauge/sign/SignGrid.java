@@ -366,7 +366,13 @@ final class SignGrid extends JTable {
         return Look.px(30);
     }
 
-    private static int headPx() {
-        return Look.px(156);
+    /** As high as the longest name. */
+    private int headPx() {
+        FontMetrics metrics = getFontMetrics(getFont());
+        int longest = KINDS.stream()
+                .mapToInt(kind -> metrics.stringWidth(words(kind)))
+                .max()
+                .orElse(0);
+        return 12 + metrics.getHeight() + longest + Look.px(8);
     }
 }

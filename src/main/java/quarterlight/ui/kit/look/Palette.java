@@ -2,6 +2,7 @@ package quarterlight.ui.kit.look;
 
 import java.awt.Color;
 import quarterlight.diagram.ink.InkPalette;
+import quarterlight.diagram.ink.Theme;
 
 /**
  * The colors of the window in one brightness. Contrast of text on paper and sheet is 4.5:1 or better.
@@ -25,20 +26,21 @@ public record Palette(
         Color accent,
         Color caution,
         Color grave) {
-    public static final Palette LIGHT = of(false, InkPalette.LIGHT, new Color(0xF6F4EF), new Color(0x8F4A00));
-    public static final Palette DARK = of(true, InkPalette.DARK, new Color(0x1C2023), new Color(0xE6A650));
+    public static final Palette LIGHT = of(false, Theme.LIGHT);
+    public static final Palette DARK = of(true, Theme.DARK);
 
     /** The window beside its diagram: sheet, ink, lines and accent are those of the drawing. */
-    private static Palette of(boolean dark, InkPalette drawing, Color paper, Color caution) {
+    private static Palette of(boolean dark, Theme theme) {
+        InkPalette drawing = theme.drawing();
         return new Palette(
                 dark,
-                paper,
+                theme.paper(),
                 drawing.ground(),
                 drawing.ink(),
                 drawing.secondInk(),
                 drawing.line(),
                 drawing.accent(),
-                caution,
+                theme.caution(),
                 drawing.grave());
     }
 

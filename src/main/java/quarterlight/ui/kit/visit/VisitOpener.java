@@ -14,6 +14,9 @@ public final class VisitOpener {
     /** What can wait waits no longer than this for the small pictures. */
     private static final int MAX_WAIT_MS = 400;
 
+    /** So long small pictures that have come take until they stand on the screen. */
+    private static final int SHOW_MS = 80;
+
     private final UiContext parts;
 
     public VisitOpener(UiContext parts) {
@@ -58,9 +61,13 @@ public final class VisitOpener {
                 ready.state(),
                 ready.drawing());
         opened.accept(visit);
-        SwingUtilities.invokeLater(() -> visit.images().onceStill(visit::painted));
-        Timer atLatest = new Timer(MAX_WAIT_MS, tick -> visit.painted());
-        atLatest.setRepeats(false);
-        atLatest.start();
+        SwingUtilities.invokeLater(() -> visit.images().onceStill(() -> after(SHOW_MS, visit::painted)));
+        after(MAX_WAIT_MS, visit::painted);
+    }
+
+    private static void after(int ms, Runnable work) {
+        Timer once = new Timer(ms, tick -> work.run());
+        once.setRepeats(false);
+        once.start();
     }
 }

@@ -18,6 +18,7 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTable;
@@ -56,6 +57,8 @@ public final class FactTable<T> extends JTable {
             return new Column<>(title, width, text, number, by);
         }
     }
+
+    private static final int INDENT = 6;
 
     private final transient List<Column<T>> columns;
     private final transient Function<T, Object> key;
@@ -133,6 +136,7 @@ public final class FactTable<T> extends JTable {
             Component head = usual.getTableCellRendererComponent(table, value, selected, focus, row, column);
             if (head instanceof JLabel label) {
                 label.setHorizontalAlignment(side(column));
+                indent(label, column);
             }
             return head;
         });
@@ -140,6 +144,15 @@ public final class FactTable<T> extends JTable {
 
     private int side(int column) {
         return columns.get(convertColumnIndexToModel(column)).number() ? JLabel.TRAILING : JLabel.LEADING;
+    }
+
+    /** Words keep off the edge of the table, and off figures that end where they begin. */
+    private void indent(JLabel cell, int column) {
+        boolean afterNumbers = column > 0 && side(column - 1) == JLabel.TRAILING && side(column) == JLabel.LEADING;
+        if (column == 0 || afterNumbers) {
+            cell.setBorder(BorderFactory.createCompoundBorder(
+                    cell.getBorder(), BorderFactory.createEmptyBorder(0, Look.px(INDENT), 0, 0)));
+        }
     }
 
     /** Words that find no room are cut, and said whole by the tool tip. */
@@ -153,6 +166,7 @@ public final class FactTable<T> extends JTable {
             Weight weight =
                     columns.get(convertColumnIndexToModel(column)).weight().apply(shown);
             setHorizontalAlignment(side(column));
+            indent(this, column);
             setForeground(weight.ink());
             setIcon(weight.isHeavy() ? weight.sign() : null);
             if (weight.isHeavy()) {

@@ -39,6 +39,7 @@ public final class PhotosModel {
     private Map<PhotoId, List<Suggestion>> suggestions = Map.of();
     private boolean suggested;
     private Set<ZoneId> narrowedTo = Set.of();
+    private boolean begun;
 
     public PhotosModel(OpenVisit visit) {
         this.visit = Objects.requireNonNull(visit, "visit");
@@ -46,10 +47,15 @@ public final class PhotosModel {
         visit.onVisit(this::visitChanged);
         visit.onUnderWay(this::underWayChanged);
         visit.selection().onSelected(this::selectionChanged);
-        visitChanged();
+        read();
     }
 
     private void visitChanged() {
+        read();
+        takeFirst();
+    }
+
+    private void read() {
         List<Photo> coming = PendingImport.photos(visit.coming(), visit.visit().photos());
         if (!coming.isEmpty()) {
             List<Photo> photos = new ArrayList<>(visit.visit().photos());
@@ -75,6 +81,23 @@ public final class PhotosModel {
             weigh();
         }
         narrow();
+    }
+
+    /**
+     * The first time that there are photos, the first without a pin is taken in hand, or else the first of all, so that the keys act at once. While
+     * photos come in, that waits until the first of the list is held.
+     */
+    public void takeFirst() {
+        if (begun || all.items().isEmpty() || all.items().get(0).isComing()) {
+            return;
+        }
+        List<PhotoItem> held =
+                shown.items().stream().filter(item -> !item.isComing()).toList();
+        held.stream()
+                .filter(PhotoItem::isOpen)
+                .findFirst()
+                .or(() -> held.stream().findFirst())
+                .ifPresent(item -> select(item.id()));
     }
 
     /** A photo whose only likeness was set aside is alike no more. */
@@ -107,6 +130,7 @@ public final class PhotosModel {
     }
 
     private void selectionChanged() {
+        begun |= !visit.selection().photos().isEmpty();
         boolean otherZones = !visit.selection().zones().equals(narrowedTo);
         narrowedTo = visit.selection().zones();
         if (filter.zonesOnly() && otherZones) {

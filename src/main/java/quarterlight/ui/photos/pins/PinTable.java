@@ -95,11 +95,14 @@ public final class PinTable extends JPanel {
 
     private void setUpTable() {
         table.setName("photos-pins");
+        table.putClientProperty("FlatLaf.style", "cellMargins: 2,10,2,3");
         Look.named(table, texts.get("photos.pins.name"));
         table.setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
         table.putClientProperty("terminateEditOnFocusLost", true);
         table.getTableHeader().setReorderingAllowed(false);
-        table.getTableHeader().putClientProperty("FlatLaf.style", "font: -2; foreground: $quarterlight.secondInk");
+        table.getTableHeader()
+                .putClientProperty(
+                        "FlatLaf.style", "font: -2; foreground: $quarterlight.secondInk; cellMargins: 2,10,2,3");
         if (table.getTableHeader().getDefaultRenderer() instanceof JLabel label) {
             label.setHorizontalAlignment(JLabel.LEADING);
         }

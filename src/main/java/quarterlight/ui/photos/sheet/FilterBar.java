@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
+import javax.swing.AbstractListModel;
+import javax.swing.ComboBoxModel;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
@@ -166,6 +168,46 @@ public final class FilterBar extends JPanel {
         model.visit().afterPainting(this::fillPlaces);
     }
 
+    /** All groups, then each one; what a choice says is worked out when it is seen: thousands of photos have thousands of groups. */
+    private final class GroupChoices extends AbstractListModel<String> implements ComboBoxModel<String> {
+        private final transient List<PhotoItem> first;
+        private transient Object chosen;
+
+        GroupChoices(List<PhotoItem> first) {
+            this.first = first;
+            // without one, every choice would be asked for its words
+            this.chosen = getElementAt(0);
+        }
+
+        @Override
+        public int getSize() {
+            return 1 + first.size();
+        }
+
+        @Override
+        public String getElementAt(int at) {
+            if (at == 0) {
+                return texts.get("photos.filter.group.all");
+            }
+            PhotoItem item = first.get(at - 1);
+            return texts.get(
+                    "photos.filter.group.one",
+                    item.group().getAsInt(),
+                    item.local().map(Format::clock).orElse(""));
+        }
+
+        @Override
+        public void setSelectedItem(Object item) {
+            chosen = item;
+            fireContentsChanged(this, -1, -1);
+        }
+
+        @Override
+        public Object getSelectedItem() {
+            return chosen;
+        }
+    }
+
     /** Cameras and groups follow from photos and times alone. */
     private void fillPlaces() {
         CorrectedTimes times = model.visit().times();
@@ -204,14 +246,8 @@ public final class FilterBar extends JPanel {
         model.all().items().forEach(item -> item.group().ifPresent(group -> first.putIfAbsent(group, item)));
         if (first.size() != groupsKnown) {
             groupsKnown = first.size();
-            DefaultComboBoxModel<String> choices = new DefaultComboBoxModel<>();
-            choices.addElement(texts.get("photos.filter.group.all"));
-            first.forEach((group, item) -> choices.addElement(texts.get(
-                    "photos.filter.group.one",
-                    group,
-                    item.local().map(Format::clock).orElse(""))));
-            groups.setModel(choices);
-            groups.setSelectedIndex(Math.min(groupsKnown, model.filter().group().orElse(0)));
+            groups.setModel(new GroupChoices(List.copyOf(first.values())));
+            model.filter().group().ifPresent(group -> groups.setSelectedIndex(Math.min(groupsKnown, group)));
         }
     }
 }

@@ -24,6 +24,7 @@ import quarterlight.photo.film.FilmFrames;
 import quarterlight.ui.kit.visit.Selection;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaHeader;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
@@ -69,17 +70,12 @@ class FilmDeskTest {
                 1,
                 MediaKind.FILM,
                 "MP4",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalInt.of(4),
-                OptionalInt.of(3),
-                1,
-                OptionalDouble.of(FRAMES * FRAME_S),
+                MediaHeader.NONE
+                        .withSize(OptionalInt.of(4), OptionalInt.of(3), 1)
+                        .withSeconds(OptionalDouble.of(FRAMES * FRAME_S)),
                 OptionalDouble.empty(),
                 List.of(),
-                Optional.empty());
+                MediaFacts.NONE);
         return Optional.of(new PhotoItem(
                 new Photo(new PhotoId(id), file, Optional.empty()),
                 Optional.empty(),
@@ -207,17 +203,9 @@ class FilmDeskTest {
                 1,
                 MediaKind.PAPER,
                 "PDF",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalInt.of(3),
-                OptionalInt.of(4),
-                1,
-                OptionalDouble.empty(),
+                MediaHeader.NONE.withSize(OptionalInt.of(3), OptionalInt.of(4), 1),
                 OptionalDouble.empty(),
                 List.of(),
-                Optional.empty(),
                 MediaFacts.ofPages(pages));
         return Optional.of(new PhotoItem(
                 new Photo(new PhotoId(7), file, Optional.empty()),

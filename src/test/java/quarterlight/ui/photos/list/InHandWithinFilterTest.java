@@ -19,6 +19,9 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.capture.NearDuplicates;
 import quarterlight.car.ZoneId;
+import quarterlight.photo.MediaType;
+import quarterlight.photo.intake.FilePreview;
+import quarterlight.photo.intake.FolderScan;
 import quarterlight.store.SampleVisit;
 import quarterlight.ui.kit.OpenedVisit;
 import quarterlight.ui.photos.pins.PinWork;
@@ -79,6 +82,22 @@ class InHandWithinFilterTest {
         PhotoHints hints =
                 new PhotoHints(none.sharpness(), none.duplicates(), Map.of(), Set.copyOf(ids(numbers)), Set.of());
         does(() -> model.hints(hints));
+    }
+
+    @Test
+    void theFirstPhotoOfAnImportIsInHandOnceItIsHeld() throws Exception {
+        FilePreview first = new FilePreview(
+                new FolderScan.Found(Path.of("card", "p0"), MediaType.JPEG),
+                SampleVisit.fullPhoto(10),
+                Optional.empty());
+        does(() -> opened.visit().coming(List.of(first)));
+        assertThat(asked(() -> model.shown().items().get(0).isComing())).isTrue();
+        assertThat(inHand()).as("the first of the list is still on its way").isEmpty();
+        does(() -> opened.visit().coming(List.of()));
+        assertThat(inHand()).containsExactly(new PhotoId(1));
+        does(() -> opened.visit().selection().photos(List.of()));
+        does(() -> opened.visit().coming(List.of()));
+        assertThat(inHand()).as("nothing is taken in hand again").isEmpty();
     }
 
     @Test
