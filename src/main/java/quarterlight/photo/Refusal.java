@@ -1,5 +1,7 @@
 package quarterlight.photo;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.FileNotFoundException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemLoopException;
@@ -21,18 +23,18 @@ public record Refusal(Path file, String reason) {
     /** What the file system's complaint means, in a few words. */
     public static String because(Exception e) {
         if (e instanceof AccessDeniedException) {
-            return "no permission";
+            return say("problem.media.access");
         }
         if (e instanceof NoSuchFileException || e instanceof FileNotFoundException) {
-            return "it is no longer there";
+            return say("problem.media.gone");
         }
         if (e instanceof FileSystemLoopException) {
-            return "its links lead in a circle";
+            return say("problem.media.circle");
         }
         Throwable cause = e.getCause() == null ? e : e.getCause();
         String message = cause.getMessage();
         return message == null || message.isBlank()
-                ? "the disk does not answer"
+                ? say("problem.media.disk")
                 : message.lines().findFirst().orElse("");
     }
 }

@@ -127,9 +127,9 @@ class FinishHistoryPropertyTest {
 
     private static double filler(double mil, int count) {
         List<ZoneEvidence> zones = car(5);
-        zones.removeIf(zone -> zone.zone().value().equals("roof"));
-        zones.add(zone("roof", Collections.nCopies(count, mil * 25.4), Map.of()));
-        return history(zones).zone(new ZoneId("roof")).orElseThrow().chances().filler();
+        zones.removeIf(zone -> zone.zone().value().equals("hood"));
+        zones.add(zone("hood", Collections.nCopies(count, mil * 25.4), Map.of()));
+        return history(zones).zone(new ZoneId("hood")).orElseThrow().chances().filler();
     }
 
     /** Three spots of 12 mil among nine of 5: side by side, or scattered. */

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +24,9 @@ class FinishModelMonteCarloTest {
     /** Both sides draw the judged numbers: 192 here, 1,500 there. */
     private static final double AGREE = .06;
 
+    /** Few of the drawn states fit these cases, so they take more of them. */
+    private static final Set<Integer> RARE = Set.of(6, 15);
+
     static IntStream numbers() {
         return IntStream.range(0, 20);
     }
@@ -30,7 +34,7 @@ class FinishModelMonteCarloTest {
     @ParameterizedTest
     @MethodSource("numbers")
     void agreesWithPlainMonteCarlo(int number) {
-        agrees(MonteCarloCases.cases().get(number), number, STATES);
+        agrees(MonteCarloCases.cases().get(number), number, RARE.contains(number) ? 6 * STATES : STATES);
     }
 
     /** Few states reach as high as this panel, so it takes more of them. */

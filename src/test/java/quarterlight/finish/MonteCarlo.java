@@ -81,7 +81,7 @@ final class MonteCarlo {
 
     private void state(List<Door> doors, double[] stories) {
         double[] prior = {
-            .34 * Math.exp(of(AS_BUILT)), .45, .14 * Math.exp(of(WHOLE_OVER)), .08 * Math.exp(of(WHOLE_STRIPPED))
+            .34 * Math.exp(of(AS_BUILT)), .45, .1 * Math.exp(of(WHOLE_OVER)), .08 * Math.exp(of(WHOLE_STRIPPED))
         };
         int scenario = pick(prior);
         double level = random.nextDouble() < .18
@@ -91,7 +91,7 @@ final class MonteCarlo {
         if (level < Math.log(1.6) || level > highest) {
             return;
         }
-        double touched = scenario == 0 ? .03 : scenario == 1 ? any(.04, .12, .28, .55) : .99;
+        double touched = scenario == 0 ? .02 : scenario == 1 ? any(.04, .12, .28, .55) : .99;
         double filled = scenario < 2 ? any(.12, .35, .65) : any(.05, .2, .5);
         double coat = of(COAT);
         double job = scenario == 2
@@ -255,7 +255,7 @@ final class MonteCarlo {
     }
 
     private double patch(double[] y, double level) {
-        return mixed(y, level, new double[] {.08, .28, .6}, new double[] {.4, .35, .25}, value -> {
+        return mixed(y, level, new double[] {.03, .12, .4}, new double[] {.4, .35, .25}, value -> {
             double depth = Math.exp(value) - Math.exp(level);
             return depth < .3 ? 0 : density(Math.log(depth), Math.log(15), 1) * Math.exp(value) / depth;
         });

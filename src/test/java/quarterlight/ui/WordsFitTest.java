@@ -4,10 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.Container;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -43,16 +51,36 @@ class WordsFitTest {
         SwingUtilities.invokeAndWait(() -> Look.install(new Sight(false, false, 100, false)));
         try (OpenedVisit opened = language.during(() -> OpenedVisit.coupe(
                 folder, store -> store.change("take in", tx -> tx.addPhoto(SampleVisit.barePhoto(1)))))) {
-            List<String> cut = new ArrayList<>();
+            Found found = new Found(new ArrayList<>(), new TreeSet<>());
             for (Station station : Station.values()) {
-                SwingUtilities.invokeAndWait(() -> show(opened, station, language, cut));
+                Found here = new Found(found.cut(), new TreeSet<>());
+                SwingUtilities.invokeAndWait(() -> show(opened, station, language, here));
+                assertThat(here.said()).as("words of %s", station).isNotEmpty();
+                found.said().addAll(here.said());
             }
-            assertThat(cut).as(language.ownName()).isEmpty();
+            assertThat(found.cut()).as(language.ownName()).isEmpty();
+            Set<String> others = texts(language == Language.ENGLISH ? Language.GERMAN : Language.ENGLISH);
+            others.removeAll(texts(language));
+            assertThat(found.said())
+                    .as("no station speaks another language than %s", language.ownName())
+                    .doesNotContainAnyElementsOf(others);
         }
     }
 
+    /** What is cut off in any station, and all that labels and buttons say. */
+    private record Found(List<String> cut, Set<String> said) {}
+
+    private static Set<String> texts(Language language) throws IOException {
+        Properties texts = new Properties();
+        String file = language == Language.ENGLISH ? "messages.properties" : "messages_de.properties";
+        try (Reader in = new InputStreamReader(Stations.class.getResourceAsStream(file), StandardCharsets.UTF_8)) {
+            texts.load(in);
+        }
+        return new TreeSet<>(texts.values().stream().map(Object::toString).collect(Collectors.toSet()));
+    }
+
     /** The event thread may be another one each time where nothing is shown. */
-    private static void show(OpenedVisit opened, Station station, Language language, List<String> cut) {
+    private static void show(OpenedVisit opened, Station station, Language language, Found found) {
         try (Language.Scope spoken = language.inHandUntilClosed()) {
             Objects.requireNonNull(spoken, "spoken");
             Command nothing = Command.of(opened.parts().texts(), "do.take-words", () -> {});
@@ -61,7 +89,7 @@ class WordsFitTest {
             side.setSize(WIDTH, HEIGHT);
             layOut(side);
             layOut(side);
-            find(side, station, cut);
+            find(side, station, found);
         }
     }
 
@@ -74,35 +102,39 @@ class WordsFitTest {
         }
     }
 
-    private static void find(Container container, Station station, List<String> cut) {
+    private static void find(Container container, Station station, Found found) {
         for (Component one : container.getComponents()) {
             if (one.isVisible() && one.getWidth() > 0) {
-                words(one, station, cut);
+                words(one, station, found);
                 if (one instanceof AbstractButton button
                         && one.getX() + one.getWidth() > container.getWidth() + 1
                         && !(container instanceof JViewport)
                         && !button.getText().equals(button.getToolTipText())) {
-                    cut.add("%s: \"%s\" reaches over the edge".formatted(station, button.getText()));
+                    found.cut().add("%s: \"%s\" reaches over the edge".formatted(station, button.getText()));
                 }
                 if (one instanceof Container inner) {
-                    find(inner, station, cut);
+                    find(inner, station, found);
                 }
             }
         }
     }
 
-    private static void words(Component one, Station station, List<String> cut) {
+    private static void words(Component one, Station station, Found found) {
         String words = one instanceof JLabel label
                 ? label.getText()
                 : one instanceof AbstractButton button ? button.getText() : null;
+        if (words != null) {
+            found.said().add(words);
+        }
         boolean wraps = one instanceof JComponent swing && swing.getClientProperty(BasicHTML.propertyKey) != null;
         if (words != null
                 && !words.isBlank()
                 && !wraps
                 && !words.equals(((JComponent) one).getToolTipText())
                 && one.getPreferredSize().width > one.getWidth() + 1) {
-            cut.add("%s: \"%s\" needs %d px and has %d"
-                    .formatted(station, words, one.getPreferredSize().width, one.getWidth()));
+            found.cut()
+                    .add("%s: \"%s\" needs %d px and has %d"
+                            .formatted(station, words, one.getPreferredSize().width, one.getWidth()));
         }
     }
 }

@@ -67,6 +67,7 @@ final class CarDraw {
     private final double[][] split = new double[3][];
     private final double[][] weighed;
     private final double[][] touchedShares;
+    private final double[][] filledWhole;
     private final double[] bareOf;
     private final double[] replacedOf;
     private final double[] skimOf;
@@ -121,6 +122,7 @@ final class CarDraw {
             split[n] = new double[count];
         }
         touchedShares = new double[StoryShares.TOUCHED.length + 2][count];
+        filledWhole = StoryShares.filled(StoryShares.FILLED_WHOLE, panels);
         for (int p = 0; p < count; p++) {
             double[] others = SignFactors.others(panels.get(p), draws, draw);
             for (int kind = 0; kind < 2; kind++) {
@@ -175,6 +177,7 @@ final class CarDraw {
         double[] shares = StoryShares.some(draws, draw);
         weigh(0, shares);
         double highest = Math.log(FixedNumber.HIGHEST_LEVEL_MIL.value());
+        double[][] filledSome = StoryShares.filled(StoryShares.FILLED_SOME, panels);
         for (double level = firstLevel; level < highest; level += LEVEL_STEP) {
             double chance = levelPrior(level, LEVEL_STEP);
             if (chance < NEGLIGIBLE) {
@@ -186,17 +189,12 @@ final class CarDraw {
                 ofSome(p, horizontal[p] ? flat : upright);
             }
             combine();
-            for (double filled : StoryShares.FILLED_SOME) {
-                double weight = chance / StoryShares.FILLED_SOME.length;
+            for (double[] filled : filledSome) {
+                double weight = chance / filledSome.length;
                 sums.add(weight * built, touchedShares[StoryShares.TOUCHED.length], filled, split, 0, Math.exp(level));
                 for (int n = 0; n < StoryShares.TOUCHED.length; n++) {
-                    sums.add(
-                            weight * some / StoryShares.TOUCHED.length,
-                            touchedShares[n],
-                            filled,
-                            split,
-                            1,
-                            Math.exp(level));
+                    double each = weight * some / StoryShares.TOUCHED.length;
+                    sums.add(each, touchedShares[n], filled, split, 1, Math.exp(level));
                 }
             }
             sums.share(0, thickness, shares);
@@ -357,9 +355,9 @@ final class CarDraw {
 
     private void wholeState(double weight, int scenario, double[] shares, double mil) {
         combine();
-        for (double filled : StoryShares.FILLED_WHOLE) {
+        for (double[] filled : filledWhole) {
             sums.add(
-                    weight / StoryShares.FILLED_WHOLE.length,
+                    weight / filledWhole.length,
                     touchedShares[StoryShares.TOUCHED.length + 1],
                     filled,
                     split,

@@ -59,10 +59,11 @@ final class CarSums {
      * One state.
      *
      * @param touchedShare chance that a panel is touched, for each panel
-     * @param filled share of the touched with filler
+     * @param filledShare share of the touched with filler, for each panel
      * @param sums likelihoods of each panel if factory, touched without filler, touched with
      */
-    void add(double prior, double[] touchedShare, double filled, double[][] sums, int scenario, double levelMil) {
+    void add(
+            double prior, double[] touchedShare, double[] filledShare, double[][] sums, int scenario, double levelMil) {
         double log = 0;
         double product = 1;
         double[] factory = sums[0];
@@ -70,6 +71,7 @@ final class CarSums {
         double[] with = sums[2];
         for (int p = 0; p < panels; p++) {
             double t = touchedShare[p];
+            double filled = filledShare[p];
             double sum = (1 - t) * factory[p] + t * ((1 - filled) * without[p] + filled * with[p]);
             own[p] = Math.max(MIN_SUM, sum);
             product *= own[p];
@@ -98,6 +100,7 @@ final class CarSums {
         touched = true;
         for (int p = 0; p < panels; p++) {
             double t = touchedShare[p];
+            double filled = filledShare[p];
             double c = weight * OTHERS.of(own[p]);
             cavity[0][p] += c * (1 - t);
             cavity[1][p] += c * t * (1 - filled);

@@ -87,9 +87,16 @@ public record Panel(
 
     /** Factor on the odds of having been touched. */
     public double proneness() {
-        return LESS_PRONE.contains(zone) || zone.toLowerCase(Locale.ROOT).contains("pillar") || isSail()
-                ? FixedNumber.PRONE_LESS.value()
-                : 1;
+        return isLessProne() ? FixedNumber.PRONE_LESS.value() : 1;
+    }
+
+    /** Factor on the odds that it holds filler if it was touched: those that are seldom hit or rusted are painted with the rest. */
+    double fillerOdds() {
+        return isLessProne() ? FixedNumber.FILLER_LESS.value() : 1;
+    }
+
+    private boolean isLessProne() {
+        return LESS_PRONE.contains(zone) || zone.toLowerCase(Locale.ROOT).contains("pillar") || isSail();
     }
 
     /** True for a panel that a guard against chips may cover whole; on others it covers the lower part. */

@@ -11,8 +11,11 @@ import quarterlight.finish.place.SpotNeighbors;
  */
 final class PanelTable {
     private static final double[] WITHIN = {.04, .058, .083, .12, .17, .25};
-    /** Shares of the spots that stand on a patch, and on a part that was refinished; and how likely each share is. */
-    static final double[] ON_PATCH = {.08, .28, .6};
+    /**
+     * Shares of the spots that stand on a patch, and on a part that was refinished; and how likely each share is. A patch is 10 to 30 cm
+     * wide, so it covers 1 to 10 of 100 of a door; there may be several, and a careful hand looks for them.
+     */
+    static final double[] ON_PATCH = {.03, .12, .4};
 
     static final double[] ON_PART = {.04, .22, .55};
     static final double[] PATCH_SHARE = {.4, .35, .25};

@@ -1,5 +1,7 @@
 package quarterlight.finish.model;
 
+import java.util.Arrays;
+import java.util.List;
 import quarterlight.finish.number.FixedNumber;
 import quarterlight.finish.number.JudgedNumber;
 import quarterlight.finish.number.LifeStory;
@@ -65,20 +67,31 @@ final class StoryShares {
         return chance * odds / (1 - chance + chance * odds);
     }
 
+    /** The share of the touched that hold filler, for each of these shares and of these panels. */
+    static double[][] filled(double[] shares, List<Panel> panels) {
+        return Arrays.stream(shares)
+                .mapToObj(share -> panels.stream()
+                        .mapToDouble(panel -> prone(share, panel.fillerOdds()))
+                        .toArray())
+                .toArray(double[][]::new);
+    }
+
     /** Chance of each story of a panel of a car of which nothing is known. */
     static double[] before(Draws draws, int draw, Panel panel) {
         double[] scenarios = scenarios(draws, draw);
         double[] stories = new double[LifeStory.values().length];
         double odds = panel.proneness();
+        double filledSome = mean(filled(FILLED_SOME, List.of(panel)));
+        double filledWhole = mean(filled(FILLED_WHOLE, List.of(panel)));
         double built = prone(FixedNumber.TOUCHED_AS_BUILT.value(), odds);
-        add(stories, scenarios[0], built, mean(FILLED_SOME), some(draws, draw));
+        add(stories, scenarios[0], built, filledSome, some(draws, draw));
         for (double touched : TOUCHED) {
             double weight = scenarios[1] / TOUCHED.length;
-            add(stories, weight, prone(touched, odds), mean(FILLED_SOME), some(draws, draw));
+            add(stories, weight, prone(touched, odds), filledSome, some(draws, draw));
         }
         double whole = 1 - FixedNumber.LEFT_OUT.value();
-        add(stories, scenarios[2], whole, mean(FILLED_WHOLE), over());
-        add(stories, scenarios[3], whole, mean(FILLED_WHOLE), stripped());
+        add(stories, scenarios[2], whole, filledWhole, over());
+        add(stories, scenarios[3], whole, filledWhole, stripped());
         return stories;
     }
 
@@ -90,11 +103,10 @@ final class StoryShares {
         }
     }
 
-    private static double mean(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
-        }
-        return sum / values.length;
+    private static double mean(double[][] ofOnePanel) {
+        return Arrays.stream(ofOnePanel)
+                .mapToDouble(share -> share[0])
+                .average()
+                .orElseThrow();
     }
 }

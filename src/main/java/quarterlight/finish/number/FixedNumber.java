@@ -27,11 +27,12 @@ public enum FixedNumber implements Worded {
     REWORK_MIL(4, "mil that rework in the plant, or a guard against chips, adds"),
     WASHED_OFF(.4, "mil that is sanded off before a coat goes over"),
     STRIPPED_SHARE(.08, "share of touched panels, on a car with some, that were stripped"),
-    TOUCHED_AS_BUILT(.03, "share of touched panels on a car called as built"),
+    TOUCHED_AS_BUILT(.02, "share of touched panels on a car called as built"),
     LEFT_OUT(.01, "share of panels left out of a job on the whole car"),
     SKIM_SHARE(.22, "share of repairs with filler that cover most of the panel"),
     SKIM_SHARE_WHOLE(.28, "the same on a car refinished whole"),
-    PRONE_LESS(.5, "factor on the odds of being touched for roof, pillars, cowl, sail panels and cab back"),
+    PRONE_LESS(.4, "factor on the odds of being touched for roof, pillars, cowl, sail panels and cab back"),
+    FILLER_LESS(.4, "factor on the odds that one of those holds filler, if it was touched"),
     GUARD_LOW(.15, "chance of a factory guard against chips on a rocker or valance"),
     GUARD_SIDE(.04, "the same on a fender, quarter or bed side"),
     SOLDER(.10, "chance that spots of a sail panel stand on factory solder"),
@@ -39,7 +40,7 @@ public enum FixedNumber implements Worded {
     LESS_CONTRAST_COLOR(.35, "factor on a differing color there"),
     BUILT_PRIOR(.34, "prior of a car as built"),
     SOME_PRIOR(.45, "prior of a car with some panels refinished"),
-    OVER_PRIOR(.14, "prior of a whole car refinished over"),
+    OVER_PRIOR(.1, "prior of a whole car refinished over"),
     STRIPPED_PRIOR(.08, "prior of a whole car stripped");
 
     private final double value;

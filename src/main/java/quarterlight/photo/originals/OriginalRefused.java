@@ -1,5 +1,7 @@
 package quarterlight.photo.originals;
 
+import static quarterlight.language.Sentences.say;
+
 import java.nio.file.Path;
 
 /** An original is not there, or what stands in its place may not be read. */
@@ -18,7 +20,7 @@ public final class OriginalRefused extends Exception {
     }
 
     static OriginalRefused missing(Path file) {
-        return new OriginalRefused(file, "the file is not there; copy the visit's folder back whole", true, null);
+        return new OriginalRefused(file, say("problem.media.not-there"), true, null);
     }
 
     static OriginalRefused because(Path file, String reason) {

@@ -1,5 +1,7 @@
 package quarterlight.photo.originals;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -83,8 +85,7 @@ public final class OriginalsFolder {
                 }
                 Files.delete(unfinished);
             }
-            throw new OriginalNotKept(
-                    source, "another program writes to it while it is copied; take it in again when that is done");
+            throw new OriginalNotKept(source, say("problem.media.written"));
         } catch (IOException e) {
             throw new OriginalsUnwritable(folder, e);
         } finally {
@@ -96,7 +97,7 @@ public final class OriginalsFolder {
 
     private void makeFolder() throws IOException {
         if (Original.isLinked(folder)) {
-            throw new IOException("originals is a link; put the folder itself back in its place");
+            throw new IOException(say("problem.media.link"));
         }
         Files.createDirectories(folder);
     }
@@ -108,7 +109,7 @@ public final class OriginalsFolder {
         long bytes = copy(source, unfinished, digest);
         Sha256 sha256 = Digests.finished(digest);
         if (!Digests.of(unfinished).equals(sha256) || Files.size(unfinished) != bytes) {
-            throw new OriginalNotKept(source, "the copy read back is not the same; check the disk of the visit");
+            throw new OriginalNotKept(source, say("problem.media.copy"));
         }
         boolean same = before.sameAs(stateOf(source))
                 && bytes == before.bytes()

@@ -1,5 +1,7 @@
 package quarterlight.photo.originals;
 
+import static quarterlight.language.Sentences.say;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import quarterlight.photo.Refusal;
@@ -11,10 +13,7 @@ public final class OriginalsUnwritable extends Exception {
     private final transient Path folder;
 
     public OriginalsUnwritable(Path folder, IOException cause) {
-        super(
-                folder + ": the disk of the visit can no longer be used (" + Refusal.because(cause)
-                        + "); what was taken in before is safe, make room and take the rest in again",
-                cause);
+        super(say("problem.media.full", folder, Refusal.because(cause)), cause);
         this.folder = folder;
     }
 
