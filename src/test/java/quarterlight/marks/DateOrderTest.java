@@ -88,4 +88,43 @@ class DateOrderTest {
                 .singleElement()
                 .satisfies(days -> assertThat(days.first()).isEqualTo(LocalDate.of(1971, 2, 18)));
     }
+
+    /** The next stage of the same part, in whichever order the marks were read; a later one and another part's do not count. */
+    @Test
+    void aStageComesBeforeTheNextOfItsOwnPart() {
+        MarksReport report = MarkTeller.built("1971-03")
+                .stage("Engine block", MarkKind.TAG, "1971-03-05", MarkStage.FITTED)
+                .stage("Engine block", MarkKind.CASTING, "1B25", MarkStage.CAST)
+                .stage("Engine block", MarkKind.STAMP, "1B20", MarkStage.MACHINED)
+                .report();
+        assertThat(report.contradictions())
+                .extracting(Contradiction::sentence)
+                .containsExactly("Engine block (cast Feb 25, 1971) comes 5 days after Engine block"
+                        + " (machined Feb 20, 1971), not before it.");
+        assertThat(MarkTeller.built("1971-03")
+                        .stage("Engine block", MarkKind.CASTING, "1B25", MarkStage.CAST)
+                        .stage("Cylinder head", MarkKind.STAMP, "1B20", MarkStage.MACHINED)
+                        .report()
+                        .contradictions())
+                .isEmpty();
+    }
+
+    /** A casting waits 180 days at most for its next stage, the day itself still fits. */
+    @Test
+    void whatLiesTooLongBeforeItsNextStageIsNamedWithTheDays() {
+        assertThat(MarkTeller.undated()
+                        .stage("Block", MarkKind.TAG, "1970-09-02", MarkStage.CAST)
+                        .stage("Block", MarkKind.TAG, "1971-03-01", MarkStage.MACHINED)
+                        .report()
+                        .contradictions())
+                .isEmpty();
+        assertThat(MarkTeller.undated()
+                        .stage("Block", MarkKind.TAG, "1970-09-01", MarkStage.CAST)
+                        .stage("Block", MarkKind.TAG, "1971-03-01", MarkStage.MACHINED)
+                        .report()
+                        .contradictions())
+                .singleElement()
+                .satisfies(found -> assertThat(found.sentence())
+                        .contains("Sep 1, 1970", "comes 6 months before", "Mar 1, 1971", "the usual 180 days"));
+    }
 }
