@@ -1,7 +1,5 @@
 package quarterlight.page.brief;
 
-import static quarterlight.language.Sentences.say;
-
 import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -76,7 +74,7 @@ public final class BriefPictures {
                         view.address(),
                         address -> workers.start(
                                 PageWorkers.Turn.FIRST,
-                                say("brief.brief-pictures.preparing-photos-for-print"),
+                                "progress.photos",
                                 () -> source.close(view.frame(), view.x(), view.y(), view.width(), view.height())));
             });
         }
@@ -84,17 +82,9 @@ public final class BriefPictures {
                 Portrait.of(car.visit(), car.catalog()).map(photo -> new Frame(photo, OptionalDouble.empty()));
         String portrait = whole.map(frame -> frame.address() + "-portrait").orElse("");
         whole.ifPresent(frame -> asked.put(
-                portrait,
-                workers.start(
-                        PageWorkers.Turn.FIRST,
-                        say("brief.brief-pictures.preparing-photos-for-print"),
-                        () -> source.print(frame))));
+                portrait, workers.start(PageWorkers.Turn.FIRST, "progress.photos", () -> source.print(frame))));
         workers.expect(asked.size() + 1);
-        return new Started(
-                asked,
-                crops,
-                portrait,
-                workers.start(PageWorkers.Turn.FIRST, say("brief.brief-pictures.preparing-photos-for-print"), drawn));
+        return new Started(asked, crops, portrait, workers.start(PageWorkers.Turn.FIRST, "progress.photos", drawn));
     }
 
     /** Address of the picture of the car; empty if there is none. */
