@@ -31,6 +31,7 @@ import quarterlight.findings.Findings;
 import quarterlight.findings.NotLookedAt;
 import quarterlight.finish.FinishCautions;
 import quarterlight.matters.Matters;
+import quarterlight.page.print.PageStep;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.print.Paper;
 import quarterlight.page.print.PdfDocument;
@@ -109,8 +110,8 @@ public final class VisitPages {
         ThicknessRamp ramp = choice.ramp(car);
         Paper paper = choice.paper();
         DiagramInk ink = FindingsInk.of(car, ramp, key.marks(), MatterLetters.of(matters));
-        Future<Path> pdf = workers.startPage("progress.diagram-page", () -> pdf(folder, paper, key, ramp, ink));
-        Future<Path> svg = workers.startPage("progress.diagram", () -> svg(folder, paper, key, ramp, ink));
+        Future<Path> pdf = workers.startPage(PageStep.DIAGRAM_PAGE, () -> pdf(folder, paper, key, ramp, ink));
+        Future<Path> svg = workers.startPage(PageStep.DIAGRAM, () -> svg(folder, paper, key, ramp, ink));
         return List.of(svg, pdf);
     }
 

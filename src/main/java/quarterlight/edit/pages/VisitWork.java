@@ -49,6 +49,7 @@ import quarterlight.page.brief.MattersDrawing;
 import quarterlight.page.check.PageCheck;
 import quarterlight.page.check.PageLook;
 import quarterlight.page.check.Secrets;
+import quarterlight.page.print.PageStep;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.print.Paper;
 import quarterlight.page.report.ReportPages;
@@ -152,32 +153,13 @@ public final class VisitWork {
         requireOwn(store.folder(), out);
         Anchor anchor =
                 new Anchor(store.logHead(), new SigningKeyFile(settings).open().map(PublicHalf::fingerprint), archive);
-        Progress told = told(progress);
+        Language asked = Language.inHand();
         try (PagesFolder folder = PagesFolder.in(out);
                 Language.Scope spoken = choice.language().inHandUntilClosed()) {
             Objects.requireNonNull(spoken, "spoken");
-            PageCheck check = makePages(store, folder, choice, anchor, looked, told);
+            PageCheck check = makePages(store, folder, choice, anchor, looked, progress, asked);
             return new CheckedPages(folder.take(), check);
         }
-    }
-
-    /** The same progress, told in the language in hand now, whatever the pages speak; what is being done comes by its key. */
-    private static Progress told(Progress progress) {
-        Language asked = Language.inHand();
-        return new Progress() {
-            @Override
-            public void report(int done, int total, String what) {
-                try (Language.Scope spoken = asked.inHandUntilClosed()) {
-                    Objects.requireNonNull(spoken, "spoken");
-                    progress.report(done, total, say(what));
-                }
-            }
-
-            @Override
-            public boolean cancelled() {
-                return progress.cancelled();
-            }
-        };
     }
 
     /** Writes the photos that the report shows in full size, as a buyer may see them: pixels only, and nothing that is hidden. */
@@ -210,7 +192,13 @@ public final class VisitWork {
     }
 
     private PageCheck makePages(
-            VisitStore store, PagesFolder pages, PagesChoice choice, Anchor anchor, boolean looked, Progress progress)
+            VisitStore store,
+            PagesFolder pages,
+            PagesChoice choice,
+            Anchor anchor,
+            boolean looked,
+            Progress progress,
+            Language asked)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         VisitRecord whole = store.read();
         VisitRecord visit = choice.brief() ? whole.forBuyer().reported(ReportLength.SHORT) : whole.forBuyer();
@@ -219,7 +207,7 @@ public final class VisitWork {
         Path out = pages.making();
         try (VisitThumbnails thumbnails = VisitThumbnails.of(store.folder());
                 DecodingWorkers decoding = new DecodingWorkers();
-                PageWorkers workers = new PageWorkers(progress)) {
+                PageWorkers workers = new PageWorkers(progress, asked)) {
             decoding.start();
             workers.expect(1);
             PageLook look = new PageLook(looked ? Secrets.of(whole, whole.forBuyer()) : Set.of(), workers);
@@ -230,7 +218,7 @@ public final class VisitWork {
             BuyerPictures pictures =
                     new BuyerPictures(visit, new VisitPixels(folder, visit, decoding), JpegWriter::jpeg);
             Future<ReportPhotos> choosing = workers.start(
-                    "progress.photos",
+                    PageStep.PHOTOS,
                     () -> ReportPhotos.start(visit, catalog, diagram, ZonePlaces.of(diagram), pictures, workers));
             Findings findings = findings(folder, visit);
             List<Gap> gaps = gaps(folder, findings);
@@ -246,13 +234,13 @@ public final class VisitWork {
             LocalDate today = LocalDate.now(Clock.system(visit.facts().timezone()));
             Future<BriefPage> brief = workers.start(
                     PageWorkers.Turn.FIRST,
-                    "progress.brief",
+                    PageStep.BRIEF,
                     () -> BriefPage.of(findings, matters, crops.finished(), today, anchor, paper));
             List<Future<Path>> drawn = new ArrayList<>(
                     new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
                             .start(out, choice, workers));
             drawn.add(workers.startPage(
-                    "progress.brief", () -> PageWorkers.result(brief).write(out)));
+                    PageStep.BRIEF, () -> PageWorkers.result(brief).write(out)));
             new ReportPages(findings, diagram, places, gaps, matters, pictures)
                     .anchoredBy(anchor)
                     .holdingBack(WithheldFiles.of(whole).sentence(whole))

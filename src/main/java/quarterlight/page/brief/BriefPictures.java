@@ -10,6 +10,7 @@ import java.util.concurrent.Future;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matter;
 import quarterlight.matters.Matters;
+import quarterlight.page.print.PageStep;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.report.picture.BuyerPictures;
 import quarterlight.page.report.picture.Frame;
@@ -74,17 +75,17 @@ public final class BriefPictures {
                         view.address(),
                         address -> workers.start(
                                 PageWorkers.Turn.FIRST,
-                                "progress.photos",
+                                PageStep.PHOTOS,
                                 () -> source.close(view.frame(), view.x(), view.y(), view.width(), view.height())));
             });
         }
         Optional<Frame> whole =
                 Portrait.of(car.visit(), car.catalog()).map(photo -> new Frame(photo, OptionalDouble.empty()));
         String portrait = whole.map(frame -> frame.address() + "-portrait").orElse("");
-        whole.ifPresent(frame -> asked.put(
-                portrait, workers.start(PageWorkers.Turn.FIRST, "progress.photos", () -> source.print(frame))));
+        whole.ifPresent(frame ->
+                asked.put(portrait, workers.start(PageWorkers.Turn.FIRST, PageStep.PHOTOS, () -> source.print(frame))));
         workers.expect(asked.size() + 1);
-        return new Started(asked, crops, portrait, workers.start(PageWorkers.Turn.FIRST, "progress.photos", drawn));
+        return new Started(asked, crops, portrait, workers.start(PageWorkers.Turn.FIRST, PageStep.PHOTOS, drawn));
     }
 
     /** Address of the picture of the car; empty if there is none. */

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Future;
+import quarterlight.page.print.PageStep;
 import quarterlight.page.print.PageWorkers;
 
 /** Looks over pages one by one, each as soon as it is made, on the threads that make the others. Safe for several threads. */
@@ -27,7 +28,7 @@ public final class PageLook {
     public void over(Path file) {
         workers.expect(1);
         started.put(
-                name(file), workers.start(PageWorkers.Turn.LAST, "progress.look", () -> PageCheck.one(file, secrets)));
+                name(file), workers.start(PageWorkers.Turn.LAST, PageStep.LOOK, () -> PageCheck.one(file, secrets)));
     }
 
     /**

@@ -25,14 +25,22 @@ public final class PageWorkers implements AutoCloseable {
     private static final int MAX_STEP_SECONDS = 120;
 
     private final Progress progress;
+    private final Language asked;
     private final ExecutorService threads;
     private final AtomicInteger numbers = new AtomicInteger();
     private volatile Consumer<Path> looker = file -> {};
     private int done;
     private int total;
 
+    /** With a progress told in the language in hand. */
     public PageWorkers(Progress progress) {
+        this(progress, Language.inHand());
+    }
+
+    /** @param asked the language in which progress is told, whatever the pages speak */
+    public PageWorkers(Progress progress, Language asked) {
         this.progress = progress;
+        this.asked = Objects.requireNonNull(asked, "asked");
         this.threads = Threads.pool(
                 "pages", Math.max(2, Runtime.getRuntime().availableProcessors()), new PriorityBlockingQueue<>());
     }
@@ -67,17 +75,13 @@ public final class PageWorkers implements AutoCloseable {
         }
     }
 
-    /**
-     * Starts one step in its usual turn. A cancelled one fails when its turn comes.
-     *
-     * @param what is being done, for those who wait
-     */
-    public <T> Future<T> start(String what, Callable<T> step) {
+    /** Starts one step in its usual turn. A cancelled one fails when its turn comes. */
+    public <T> Future<T> start(PageStep what, Callable<T> step) {
         return start(Turn.USUAL, what, step);
     }
 
     /** Starts one step in a turn of its own. */
-    public <T> Future<T> start(Turn turn, String what, Callable<T> step) {
+    public <T> Future<T> start(Turn turn, PageStep what, Callable<T> step) {
         Callable<T> said = Language.carried(step);
         Step<T> started = new Step<>(
                 () -> {
@@ -99,7 +103,7 @@ public final class PageWorkers implements AutoCloseable {
     }
 
     /** Starts a step that makes a page, a file that is whole when the step ends. */
-    public Future<Path> startPage(String what, Callable<Path> step) {
+    public Future<Path> startPage(PageStep what, Callable<Path> step) {
         return start(what, () -> {
             Path made = step.call();
             looker.accept(made);
@@ -107,9 +111,12 @@ public final class PageWorkers implements AutoCloseable {
         });
     }
 
-    private synchronized void report(int more, String what) {
+    private synchronized void report(int more, PageStep what) {
         done += more;
-        progress.report(done, Math.max(done, total), what);
+        try (Language.Scope spoken = asked.inHandUntilClosed()) {
+            Objects.requireNonNull(spoken, "spoken");
+            progress.report(done, Math.max(done, total), what.said());
+        }
     }
 
     /**

@@ -27,6 +27,7 @@ import quarterlight.page.ReportSelection;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.page.brief.BriefPage;
 import quarterlight.page.print.FontFaces;
+import quarterlight.page.print.PageStep;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.print.Paper;
 import quarterlight.page.print.PdfDocument;
@@ -152,7 +153,7 @@ public final class ReportPages {
         Map<String, byte[]> files = new HashMap<>(printed.byAddress());
         first.ifPresent(page -> files.putAll(page.pictures()));
         Future<Path> pdf = workers.startPage(
-                "progress.report",
+                PageStep.REPORT,
                 () -> DurableFiles.fill(
                         folder.resolve("report.pdf"),
                         out -> PdfDocument.write(
@@ -160,7 +161,7 @@ public final class ReportPages {
                                 files,
                                 out)));
         Future<Path> html = workers.startPage(
-                "progress.report-html",
+                PageStep.REPORT_HTML,
                 () -> DurableFiles.fill(
                         folder.resolve("report.html"),
                         out -> within(

@@ -14,6 +14,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
+import quarterlight.language.Language;
 import quarterlight.task.Progress;
 
 class PageWorkersTest {
@@ -21,12 +22,14 @@ class PageWorkersTest {
     private static final class Told implements Progress {
         private final List<Integer> done = new ArrayList<>();
         private final List<Integer> totals = new ArrayList<>();
+        private final List<String> words = new ArrayList<>();
         private final AtomicBoolean cancelled = new AtomicBoolean();
 
         @Override
         public void report(int steps, int total, String what) {
             done.add(steps);
             totals.add(total);
+            words.add(what);
         }
 
         @Override
@@ -43,7 +46,7 @@ class PageWorkersTest {
             List<Future<Integer>> steps = new ArrayList<>();
             for (int i = 0; i < 40; i++) {
                 int number = i;
-                steps.add(workers.start("step", () -> number * number));
+                steps.add(workers.start(PageStep.PHOTOS, () -> number * number));
             }
             for (int i = 0; i < 40; i++) {
                 assertThat(PageWorkers.result(steps.get(i))).isEqualTo(i * i);
@@ -54,10 +57,22 @@ class PageWorkersTest {
     }
 
     @Test
+    void whoWaitsReadsTheirOwnLanguageWhateverThePagesSpeak() throws IOException {
+        Told told = new Told();
+        try (Language.Scope spoken = Language.ENGLISH.inHandUntilClosed();
+                PageWorkers workers = new PageWorkers(told, Language.GERMAN)) {
+            assertThat(spoken).isNotNull();
+            String page = PageWorkers.result(workers.start(PageStep.BRIEF, PageStep.BRIEF::said));
+            assertThat(page).isEqualTo("Writing the brief");
+        }
+        assertThat(told.words).containsOnly("Erste Seite schreiben");
+    }
+
+    @Test
     void whatCannotBeWrittenIsToldAsItWas() {
         try (PageWorkers workers = new PageWorkers(Progress.NONE)) {
             IOException full = new IOException("the disk is full");
-            Future<Object> step = workers.start("step", () -> {
+            Future<Object> step = workers.start(PageStep.PHOTOS, () -> {
                 throw full;
             });
             assertThatThrownBy(() -> PageWorkers.result(step)).isSameAs(full);
@@ -70,7 +85,7 @@ class PageWorkersTest {
         AtomicBoolean begun = new AtomicBoolean();
         try (PageWorkers workers = new PageWorkers(told)) {
             told.cancelled.set(true);
-            Future<Boolean> step = workers.start("step", () -> begun.getAndSet(true));
+            Future<Boolean> step = workers.start(PageStep.PHOTOS, () -> begun.getAndSet(true));
             assertThatThrownBy(() -> PageWorkers.result(step)).isInstanceOf(CancellationException.class);
         }
         assertThat(begun).isFalse();
@@ -84,18 +99,18 @@ class PageWorkersTest {
             List<Future<Boolean>> steps = new ArrayList<>();
             for (int i = 0; i < Math.max(2, Runtime.getRuntime().availableProcessors()) - 1; i++) {
                 CountDownLatch running = new CountDownLatch(1);
-                steps.add(workers.start("busy", () -> {
+                steps.add(workers.start(PageStep.LOOK, () -> {
                     running.countDown();
                     return all.await(1, TimeUnit.HOURS);
                 }));
                 running.await();
             }
             CountDownLatch one = new CountDownLatch(1);
-            steps.add(workers.start("busy", () -> one.await(1, TimeUnit.HOURS)));
-            steps.add(workers.start(PageWorkers.Turn.LAST, "step", () -> turns.add("last")));
-            steps.add(workers.start("step", () -> turns.add("usual")));
-            steps.add(workers.start("step", () -> turns.add("usual, later")));
-            steps.add(workers.start(PageWorkers.Turn.FIRST, "step", () -> turns.add("first")));
+            steps.add(workers.start(PageStep.LOOK, () -> one.await(1, TimeUnit.HOURS)));
+            steps.add(workers.start(PageWorkers.Turn.LAST, PageStep.PHOTOS, () -> turns.add("last")));
+            steps.add(workers.start(PageStep.PHOTOS, () -> turns.add("usual")));
+            steps.add(workers.start(PageStep.PHOTOS, () -> turns.add("usual, later")));
+            steps.add(workers.start(PageWorkers.Turn.FIRST, PageStep.PHOTOS, () -> turns.add("first")));
             one.countDown();
             PageWorkers.result(steps.get(steps.size() - 4));
             all.countDown();
@@ -112,10 +127,10 @@ class PageWorkersTest {
         try (PageWorkers workers = new PageWorkers(Progress.NONE)) {
             workers.tellOf(told::add);
             Path made = Path.of("report.pdf");
-            Future<Path> failing = workers.startPage("page", () -> {
+            Future<Path> failing = workers.startPage(PageStep.REPORT, () -> {
                 throw new IOException("the disk is full");
             });
-            assertThat(PageWorkers.result(workers.startPage("page", () -> made)))
+            assertThat(PageWorkers.result(workers.startPage(PageStep.REPORT, () -> made)))
                     .isEqualTo(made);
             assertThatThrownBy(() -> PageWorkers.result(failing)).hasMessage("the disk is full");
         }
@@ -127,7 +142,7 @@ class PageWorkersTest {
         CountDownLatch running = new CountDownLatch(1);
         AtomicBoolean ended = new AtomicBoolean();
         try (PageWorkers workers = new PageWorkers(Progress.NONE)) {
-            Future<Boolean> step = workers.start("step", () -> {
+            Future<Boolean> step = workers.start(PageStep.PHOTOS, () -> {
                 running.countDown();
                 try {
                     new CountDownLatch(1).await();

@@ -22,6 +22,7 @@ import quarterlight.page.VisitPages;
 import quarterlight.page.brief.BriefPage;
 import quarterlight.page.brief.BriefPictures;
 import quarterlight.page.brief.MattersDrawing;
+import quarterlight.page.print.PageStep;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.report.picture.BuyerPictures;
 import quarterlight.photo.pixels.JpegWriter;
@@ -57,7 +58,8 @@ final class MadePages {
                             car, matters, () -> MattersDrawing.of(diagram, places, matters), pictures, workers)
                     .finished();
             Future<BriefPage> brief = workers.start(
-                    "brief", () -> BriefPage.of(car, matters, crops, LocalDate.of(2026, 5, 2), ANCHOR, choice.paper()));
+                    PageStep.BRIEF,
+                    () -> BriefPage.of(car, matters, crops, LocalDate.of(2026, 5, 2), ANCHOR, choice.paper()));
             for (Future<Path> page : new VisitPages(car, diagram, places, photo -> Optional.empty(), matters)
                     .start(folder, choice, workers)) {
                 made.add(PageWorkers.result(page));

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Future;
 import java.util.function.Function;
+import quarterlight.page.print.PageStep;
 import quarterlight.page.print.PageWorkers;
 
 /** The pictures of a report, made on several threads. Immutable. */
@@ -43,7 +44,7 @@ public final class ReportPictures {
         List<Frame> wanted = frames.stream().distinct().toList();
         workers.expect(wanted.size());
         Map<Frame, Future<Optional<PrintedPicture>>> asked = new LinkedHashMap<>();
-        wanted.forEach(frame -> asked.put(frame, workers.start("progress.photos", () -> print.apply(frame))));
+        wanted.forEach(frame -> asked.put(frame, workers.start(PageStep.PHOTOS, () -> print.apply(frame))));
         return new Started(asked);
     }
 
