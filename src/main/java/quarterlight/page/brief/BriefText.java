@@ -4,7 +4,9 @@ import static quarterlight.language.Sentences.say;
 import static quarterlight.language.Sentences.within;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import quarterlight.findings.Findings;
@@ -112,10 +114,17 @@ public final class BriefText {
                         say("brief.brief-text.are-major", capital(spelled(major.size())), major.size(), places(major)));
     }
 
+    /** The first places by name, each with how many of the matters it stands for, so that all add up to their number. */
     private static String places(List<Matter> some) {
-        List<String> names = some.stream().map(BriefText::named).distinct().toList();
-        String first = names.stream().limit(NAMED).collect(Collectors.joining("; "));
-        return names.size() > NAMED ? say("brief.brief-text.and-more", first, names.size() - NAMED) : first;
+        Map<String, Long> names = some.stream()
+                .collect(Collectors.groupingBy(BriefText::named, LinkedHashMap::new, Collectors.counting()));
+        String first = names.entrySet().stream()
+                .limit(NAMED)
+                .map(name -> name.getValue() == 1 ? name.getKey() : name.getKey() + " (" + name.getValue() + ")")
+                .collect(Collectors.joining("; "));
+        long more =
+                names.values().stream().skip(NAMED).mapToLong(Long::longValue).sum();
+        return more > 0 ? say("brief.brief-text.and-more", first, more) : first;
     }
 
     /** What it is in a few words: the function of a trial with its answer, else where it is. */

@@ -46,6 +46,7 @@ import quarterlight.visit.statement.Claim;
 import quarterlight.visit.statement.Claimant;
 import quarterlight.visit.statement.Condition;
 import quarterlight.visit.statement.Facets;
+import quarterlight.visit.statement.Origin;
 import quarterlight.visit.statement.Severity;
 import quarterlight.visit.statement.Statement;
 import quarterlight.visit.trial.Trial;
@@ -272,6 +273,33 @@ class BriefPageTest {
         assertThat(severities)
                 .isSortedAccordingTo(java.util.Comparator.comparingInt(
                         word -> List.of("grave", "major", "minor").indexOf(word)));
+    }
+
+    /** Two of a fender, one of the other, one of the roof, and one more: a reader who adds up comes to five. */
+    @Test
+    void thePlacesNamedAddUpToTheNumberOfFindings() throws Exception {
+        List<Statement> statements = List.of(
+                said("fender-left", "one", Severity.MAJOR),
+                said("roof", "two", Severity.MAJOR),
+                new Statement(
+                        new ZoneId("fender-left"),
+                        Facets.of(Origin.DOES_NOT_BELONG),
+                        "three",
+                        Optional.of(Severity.MAJOR),
+                        Optional.of(Basis.SEEN),
+                        Optional.empty(),
+                        Optional.empty()),
+                said("dash", "four", Severity.MAJOR),
+                said("fender-right", "five", Severity.MAJOR));
+        String paragraph = made(
+                        new VisitParts(TestVisits.facts(BodyStyle.COUPE))
+                                .statements(VisitParts.rows(statements))
+                                .record(),
+                        Paper.A4)
+                .content()
+                .paragraph();
+        assertThat(paragraph)
+                .contains("Five are major: roof; front fender, left (2); front fender, right; and 1 more.");
     }
 
     @Test
