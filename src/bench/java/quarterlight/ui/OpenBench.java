@@ -33,6 +33,7 @@ public final class OpenBench {
     private static final AtomicLong PAINTED = new AtomicLong();
     private static Optional<DiagramScene> drawn = Optional.empty();
     private static long drawnAt;
+    private static long valued = Long.MAX_VALUE;
 
     private OpenBench() {}
 
@@ -67,12 +68,14 @@ public final class OpenBench {
             System.out.printf(
                     Locale.US,
                     "window %d ms, sheet painted %d ms (processor time %d ms), its pictures there %d ms, nothing"
-                            + " changes from %d ms, the drawing from %d ms (processor time %d ms)%n",
+                            + " changes from %d ms, values on the drawing %s, the last drawing from %d ms (processor"
+                            + " time %d ms)%n",
                     window,
                     painted,
                     processor,
                     still.pictured(),
                     still.changed(),
+                    valued == Long.MAX_VALUE ? "none" : "from " + valued + " ms",
                     drawnAt,
                     processMillis());
             threads();
@@ -125,6 +128,9 @@ public final class OpenBench {
         if (!diagram.scene().equals(drawn)) {
             drawn = diagram.scene();
             drawnAt = sinceStart();
+            valued = drawn.filter(scene -> !scene.ink().looks().isEmpty())
+                    .map(scene -> Math.min(valued, drawnAt))
+                    .orElse(valued);
         }
     }
 

@@ -114,6 +114,7 @@ public final class DiagramPanel extends DrawnComponent {
         registrations.add(visit.onVisit(this::visitChanged));
         registrations.add(visit.onUnderWay(this::showPins));
         visit.afterPainting(this::askForPins);
+        registrations.add(visit.onMeasured(this::redraw));
         registrations.add(visit.onFindings(this::redraw));
         registrations.add(visit.selection().onSelected(this::selectionChanged));
         registrations.add(visit.selection().onHovered(this::mark));
@@ -245,6 +246,7 @@ public final class DiagramPanel extends DrawnComponent {
         visit.zones().forEach(zone -> names.put(zone, visit.label(zone)));
         DiagramInk ink = LayerInk.of(
                 parts.texts(),
+                visit.measured(),
                 visit.findings(),
                 visit.coverage(),
                 layers,

@@ -16,6 +16,7 @@ import quarterlight.coverage.ZoneCoverage;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.findings.Findings;
+import quarterlight.findings.Measured;
 import quarterlight.photo.intake.FilePreview;
 import quarterlight.store.VisitStore;
 import quarterlight.ui.kit.Command;
@@ -43,6 +44,7 @@ public final class OpenVisit {
     private final PhotoImages images;
     private final Selection selection = new Selection();
     private final Listeners visitListeners = new Listeners();
+    private final Listeners measuredListeners = new Listeners();
     private final Listeners findingsListeners = new Listeners();
     private final Listeners underWayListeners = new Listeners();
     private final List<List<Pin>> underWay = new ArrayList<>();
@@ -52,6 +54,7 @@ public final class OpenVisit {
     private Function<Subject, Optional<String>> glanced = subject -> Optional.empty();
     private StoreThread.State state;
     private Drawing drawing;
+    private Optional<Measured> measured = Optional.empty();
     private Optional<Findings> findings = Optional.empty();
     private List<FilePreview> coming = List.of();
     private List<ZoneCoverage> coverage = List.of();
@@ -66,7 +69,8 @@ public final class OpenVisit {
         this.images = images;
         this.state = state;
         this.drawing = drawing;
-        this.findingsWork = new FindingsWork(parts, thread.folder().root(), this::findingsArrived);
+        this.findingsWork =
+                new FindingsWork(parts, thread.folder().root(), this::measuredArrived, this::findingsArrived);
         thread.onState(fresh -> SwingUtilities.invokeLater(() -> arrived(fresh)));
         afterPainting(() -> findingsWork.request(this.state.visit()));
     }
@@ -93,6 +97,11 @@ public final class OpenVisit {
 
     public CorrectedTimes times() {
         return state.times();
+    }
+
+    /** What is known before anything was judged; empty before the visit was read through. */
+    public Optional<Measured> measured() {
+        return measured;
     }
 
     /** What is worked out of the visit; of an earlier state while the work on the last change goes on, empty before the first is done. */
@@ -247,6 +256,11 @@ public final class OpenVisit {
         return underWayListeners.add(listener);
     }
 
+    /** Told once, when what was measured is known and the findings are still worked out. */
+    public Listeners.Registration onMeasured(Runnable listener) {
+        return measuredListeners.add(listener);
+    }
+
     public Listeners.Registration onFindings(Runnable listener) {
         return findingsListeners.add(listener);
     }
@@ -284,6 +298,11 @@ public final class OpenVisit {
     private void redraw(Drawing fresh) {
         drawing = fresh;
         visitListeners.tell();
+    }
+
+    private void measuredArrived(Measured fresh) {
+        measured = Optional.of(fresh);
+        measuredListeners.tell();
     }
 
     private void findingsArrived(Findings fresh, List<ZoneCoverage> covered) {
