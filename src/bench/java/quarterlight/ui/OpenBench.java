@@ -24,11 +24,12 @@ import quarterlight.ui.photos.sheet.ContactSheet;
 /**
  * The whole program as a user starts it, on one visit: when its window stands, when the contact sheet is painted, and when the sheet has
  * ceased to change (its pictures are there). One start a run. Needs a display.
- * <p>Arguments: those of the program, such as {@code desk VISIT}. The property {@code bench.start} may give the time at which the command was
+ * <p>Arguments: those of the program, such as {@code desk VISIT}. The property {@code bench.still} tells for how many ms nothing may change until it
+ * ends (700). The property {@code bench.start} may give the time at which the command was
  * called, in ms since 1970; otherwise the Java machine's own start counts, which is some 50 ms later.
  */
 public final class OpenBench {
-    private static final long QUIET_MS = 700;
+    private static final long QUIET_MS = Long.getLong("bench.still", 700);
     private static final long START = start();
     private static final AtomicLong PAINTED = new AtomicLong();
     private static Optional<DiagramScene> drawn = Optional.empty();
