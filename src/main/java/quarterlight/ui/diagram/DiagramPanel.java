@@ -239,6 +239,7 @@ public final class DiagramPanel extends DrawnComponent {
     /** Asks for a new picture; the old one stays until it is there. */
     public void redraw() {
         if (getWidth() == 0 || getHeight() == 0) {
+            visit.measured().ifPresent(known -> visit.valuesStand());
             return;
         }
         drawn = Optional.of(visit.drawing());
@@ -274,6 +275,7 @@ public final class DiagramPanel extends DrawnComponent {
         openPile();
         shown = Marked.zones(visit.selection());
         repaint();
+        visit.measured().ifPresent(known -> visit.valuesStand());
     }
 
     private void mark() {

@@ -43,22 +43,20 @@ final class FindingsWork {
     /**
      * @param measured told on the event thread, once, before the first findings
      * @param judged told on the event thread; the same findings again if only the coverage changed
+     * @param failed told on the event thread what cannot be worked out
      */
     FindingsWork(
             UiContext parts,
             Path folder,
             Consumer<Measured> measured,
-            BiConsumer<Findings, List<ZoneCoverage>> judged) {
+            BiConsumer<Findings, List<ZoneCoverage>> judged,
+            Consumer<Exception> failed) {
         this.measured = measured;
         this.judged = judged;
         this.parts = parts;
         this.folder = folder;
         this.work = new LatestWork<>(
-                "quarterlight-findings",
-                SwingUtilities::invokeLater,
-                this::answer,
-                this::tell,
-                parts.problems()::failed);
+                "quarterlight-findings", SwingUtilities::invokeLater, this::answer, this::tell, failed);
     }
 
     void request(VisitRecord visit) {

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.ZoneCoverage;
@@ -39,6 +40,9 @@ public final class OpenVisit {
         T run(VisitStore store) throws Exception;
     }
 
+    /** What waits for the values on the drawing waits no longer than this. */
+    private static final int VALUES_MS = 2_000;
+
     private final UiContext parts;
     private final StoreThread thread;
     private final PhotoImages images;
@@ -59,6 +63,7 @@ public final class OpenVisit {
     private List<FilePreview> coming = List.of();
     private List<ZoneCoverage> coverage = List.of();
     private Optional<List<Runnable>> waiting = Optional.of(new ArrayList<>());
+    private Optional<List<Runnable>> later = Optional.of(new ArrayList<>());
 
     /** The diagram of the car and the middles of its zones. */
     public record Drawing(BodyDiagram diagram, ZonePlaces places) {}
@@ -69,8 +74,8 @@ public final class OpenVisit {
         this.images = images;
         this.state = state;
         this.drawing = drawing;
-        this.findingsWork =
-                new FindingsWork(parts, thread.folder().root(), this::measuredArrived, this::findingsArrived);
+        this.findingsWork = new FindingsWork(
+                parts, thread.folder().root(), this::measuredArrived, this::findingsArrived, this::notWorkedOut);
         thread.onState(fresh -> SwingUtilities.invokeLater(() -> arrived(fresh)));
         afterPainting(() -> findingsWork.request(this.state.visit()));
     }
@@ -78,6 +83,18 @@ public final class OpenVisit {
     /** Does what the first picture of the visit does not need: once that is painted, with its small pictures if they come soon, or at once if it has been. */
     public void afterPainting(Runnable work) {
         waiting.ifPresentOrElse(list -> list.add(work), work);
+    }
+
+    /** Does what the values on the drawing go before: once they stand there, or at once if they do. */
+    public void afterValues(Runnable work) {
+        later.ifPresentOrElse(list -> list.add(work), work);
+    }
+
+    /** The values stand on the drawing, or nobody shows them. */
+    public void valuesStand() {
+        List<Runnable> begin = later.orElse(List.of());
+        later = Optional.empty();
+        begin.forEach(Runnable::run);
     }
 
     /** The visit stands in the window; what waited for that begins, unless the visit was closed meanwhile. */
@@ -303,6 +320,13 @@ public final class OpenVisit {
     private void measuredArrived(Measured fresh) {
         measured = Optional.of(fresh);
         measuredListeners.tell();
+        if (measuredListeners.isEmpty()) {
+            valuesStand();
+        } else {
+            Timer last = new Timer(VALUES_MS, tick -> valuesStand());
+            last.setRepeats(false);
+            last.start();
+        }
     }
 
     private void findingsArrived(Findings fresh, List<ZoneCoverage> covered) {
@@ -311,9 +335,15 @@ public final class OpenVisit {
         findingsListeners.tell();
     }
 
+    private void notWorkedOut(Exception problem) {
+        valuesStand();
+        parts.problems().failed(problem);
+    }
+
     /** Closes the visit once the work of the store is done; {@code closed} runs on the event thread. */
     public void close(Runnable closed) {
         waiting = Optional.of(new ArrayList<>());
+        later = Optional.of(new ArrayList<>());
         findingsWork.stop();
         images.close();
         thread.close(() -> SwingUtilities.invokeLater(closed));
