@@ -229,6 +229,22 @@ class ArchitectureTest {
     static final ArchRule RECOGNIZER_ONLY_IN_SPEECH =
             only("io.github.givimad..").inside("quarterlight.photo.speech..");
 
+    /** What a rule of color finds is painted in the window and nowhere told: no page, table, document or comparison can know of it. */
+    static final ArchRule COLOR_RULE_ONLY_IN_ITS_BRUSH =
+            only("quarterlight.rust.color..").inside("quarterlight.rust.color..", "quarterlight.ui.rust..");
+
+    static final ArchRule COLOR_SHARE_IS_NEITHER_KEPT_NOR_SHOWN = noClasses()
+            .that(DescribedPredicate.describe("are not the brush", type -> !List.of(
+                            "quarterlight.rust.color.ColorShare", "quarterlight.ui.rust.draw.ShareWork")
+                    .contains(outermost(type))))
+            .should()
+            .callMethodWhere(DescribedPredicate.describe(
+                    "ask how much looks like rust",
+                    call -> List.of("share", "pixels").contains(call.getName())
+                            && List.of("quarterlight.rust.color.ColorShare", "quarterlight.ui.rust.draw.ShareWork")
+                                    .contains(outermost(call.getTargetOwner()))))
+            .because("on real photos it is often far off, so it proposes outlines and is no figure");
+
     static final ArchRule CORE_TOUCHES_NO_OUTSIDE = noClasses()
             .that()
             .resideInAnyPackage(all(VALUES, SCIENCE))
@@ -317,6 +333,10 @@ class ArchitectureTest {
     private static String slice(JavaClass type) {
         String[] parts = type.getPackageName().split("\\.");
         return parts.length > 1 ? parts[0] + "." + parts[1] : parts[0];
+    }
+
+    private static String outermost(JavaClass type) {
+        return type.getName().split("\\$")[0];
     }
 
     private static String screen(JavaClass type) {

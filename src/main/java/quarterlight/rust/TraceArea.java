@@ -18,7 +18,7 @@ import quarterlight.visit.pin.Recorded;
  * The area of one trace on its own.
  *
  * @param area empty if it cannot be measured; {@code remarks} then says why
- * @param sdMm2 standard deviation from the marking, mm2
+ * @param sdMm2 standard deviation, from the marking and from a tilt that the scale cannot see, mm2
  * @param remarks what to beware of, in sentences
  */
 public record TraceArea(

@@ -19,7 +19,7 @@ import quarterlight.units.Area;
  *
  * @param lookedAt true if the zone has a rust trace, the statement {@code no rust}, or a statement that tells of rust
  * @param rust united area of its rust; 0 if looked at and clean
- * @param rustSdMm2 standard deviation of it from the marking, mm2
+ * @param rustSdMm2 standard deviation of it, from the marking and from a tilt that the scale cannot see, mm2
  * @param zoneArea nominal area of the zone, if known
  * @param percent rusted share, 0 to 100; empty if rust is there and the zone's area is not known
  * @param gradeD610 grade of ASTM D610

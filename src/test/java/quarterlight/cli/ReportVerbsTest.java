@@ -184,7 +184,10 @@ class ReportVerbsTest {
         assertThat(roof.get("ri_iso4628").asInt()).isEqualTo(2);
         assertThat(keys(json.get("traces").get(0))).contains("photo", "kind", "area_mm2", "area_sd_mm2");
         assertThat(zone(json, "quarter-left").get("zone_mm2").isNull()).isTrue();
-        assertThat(bench.run("rust", visit).done().out()).contains("2500").contains("7-S");
+        assertThat(bench.run("rust", visit).done().out())
+                .contains("2500")
+                .contains("7-S")
+                .contains("\u00b1 is one standard deviation");
     }
 
     @Test

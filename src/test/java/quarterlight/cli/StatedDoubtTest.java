@@ -4,9 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterlight.finish.number.JudgedNumber;
 
 /** What is too little to tell is not told as if it were something: intervals of two spots, dates that fit by chance. */
 class StatedDoubtTest {
@@ -66,5 +71,57 @@ class StatedDoubtTest {
         assertThat(said).contains("By chance alone");
         String number = said.replaceAll("(?s).*would fit (under 1|\\d+) of 100 cars.*", "$1");
         return number.equals("under 1") ? 0 : Integer.parseInt(number);
+    }
+
+    /** A panel of filler beyond doubt, one as built, and one that hangs on a judged number. */
+    @Test
+    void nothingIsZeroOrAHundredAndWhatAFindingHangsOnIsNamed() {
+        String readings =
+                """
+                zone,value,unit
+                hood,60,mil
+                hood,61,mil
+                hood,60,mil
+                hood,62,mil
+                door-front-left,5.6,mil
+                door-front-left,5.8,mil
+                door-front-left,5.7,mil
+                roof,5.0,mil
+                roof,5.2,mil
+                """;
+        String signs =
+                """
+                zone,sign,seen
+                hood,weak-magnet,yes
+                hood,ripple,yes
+                door-front-left,texture-differs,yes
+                roof,texture-differs,no
+                """;
+        bench.run("set", visit, "finish=lacquer").done();
+        bench.run("add", "readings", visit, bench.file("r.csv", readings)).done();
+        bench.run("add", "signs", visit, bench.file("g.csv", signs)).done();
+        String out = bench.run("history", visit).done().out();
+        for (String zone : List.of("hood", "door-front-left", "roof")) {
+            assertThat(line(out, zone).split("\\s+")).as(line(out, zone)).doesNotContain("0", "100");
+        }
+        assertThat(line(out, "hood")).contains("over 99", "under 1");
+        JsonNode zones = bench.run("history", visit, "--json").done().json().get("zones");
+        Set<String> numbers =
+                Stream.of(JudgedNumber.values()).map(JudgedNumber::word).collect(Collectors.toSet());
+        for (String zone : List.of("hood", "door-front-left", "roof")) {
+            JsonNode hangs = row(zones, "zone", zone).get("hangs_on");
+            assertThat(numbers).contains(hangs.get("number").asText());
+            boolean turns = hangs.get("refinish_if_low").asDouble() < .5
+                    != hangs.get("refinish_if_high").asDouble() < .5;
+            assertThat(hangs.get("would_turn").asBoolean()).as(zone).isEqualTo(turns);
+            String told = zone + ": would turn with " + hangs.get("meaning").asText();
+            assertThat(out.contains(told)).as(told).isEqualTo(turns);
+        }
+        assertThat(row(zones, "zone", "hood").at("/hangs_on/would_turn").asBoolean())
+                .isFalse();
+        assertThat(row(zones, "zone", "door-front-left")
+                        .at("/hangs_on/would_turn")
+                        .asBoolean())
+                .isTrue();
     }
 }

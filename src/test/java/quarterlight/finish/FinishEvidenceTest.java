@@ -2,6 +2,8 @@ package quarterlight.finish;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -13,7 +15,11 @@ import quarterlight.rust.RustExtent;
 import quarterlight.table.ZoneTable;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.VisitBuilder;
+import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 import quarterlight.visit.trial.SignKind;
 
 class FinishEvidenceTest {
@@ -40,6 +46,34 @@ class FinishEvidenceTest {
         assertThat(hood.spotsUm()).containsExactly(105.0);
         assertThat(hood.noMetal()).isEqualTo(1);
         assertThat(hood.overRange()).isEqualTo(1);
+    }
+
+    @Test
+    void theUnitThatWasTypedMakesNoDifference() {
+        VisitRecord um = visit.reading("hood", "127").reading("hood", "101.6").build();
+        VisitRecord mil = new VisitParts(um.facts())
+                .readings(VisitParts.rows(List.of(mil("5"), mil("4"))))
+                .record();
+        assertThat(spots(mil)).hasSize(2).isEqualTo(spots(um));
+    }
+
+    private static Reading mil(String value) {
+        return new Reading(
+                new ZoneId("hood"),
+                new GaugeValue.Measured(new BigDecimal(value), ThicknessUnit.MIL),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private List<Double> spots(VisitRecord record) {
+        return FinishEvidence.of(record, catalog, ThicknessSurvey.of(record, catalog), Map.of())
+                .zone(new ZoneId("hood"))
+                .orElseThrow()
+                .spotsUm();
     }
 
     @Test

@@ -129,6 +129,7 @@ public final class RustVerb implements Verb {
         StringBuilder out = new StringBuilder(table.text());
         int unseen = report.zones().size() - told.size();
         out.append('\n').append(CliText.count(unseen, "zone was", "zones were")).append(" not checked for rust. ");
+        out.append("\u00b1 is one standard deviation, from the marking and from a tilt that the scale cannot show. ");
         out.append("Grades: ASTM D610 (the letter is suggested); ")
                 .append(RiDegree.rule())
                 .append(".\n");

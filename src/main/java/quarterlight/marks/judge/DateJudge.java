@@ -69,7 +69,7 @@ public final class DateJudge {
         }
         List<Completion> completions = asked.get().read(text);
         if (!completions.isEmpty()) {
-            return dated(mark, completions);
+            return dated(mark, completions, completions, List.of());
         }
         if (mark.pattern().isPresent()) {
             List<Completion> days = asked.get().readWithoutYear(text);
@@ -85,14 +85,16 @@ public final class DateJudge {
         return otherwise(mark, text);
     }
 
-    /** Says beside a date that fits how often the same text would fit by chance. */
-    private MarkJudgment withCoincidence(Mark mark, MarkJudgment judged, List<Completion> completions) {
-        long ofHundred = Math.round(100 * rule(mark).coincidence(distinct(completions)));
-        return new MarkJudgment(
-                judged.verdict(),
-                judged.why(),
-                judged.candidates(),
-                List.of(ofHundred < 1 ? say("marks.date.chance-under") : say("marks.date.chance", ofHundred)));
+    /** Says beside a date that fits how often the same text would fit by chance, in whatever year it can mean. */
+    private MarkJudgment dated(Mark mark, List<Completion> completions, List<Completion> all, List<String> decoded) {
+        MarkJudgment judged = judge(mark, completions, decoded);
+        if (judged.verdict() != Verdict.FITS) {
+            return judged;
+        }
+        long ofHundred = Math.round(100 * rule(mark).coincidence(distinct(all)));
+        List<String> said = new ArrayList<>(judged.decoded());
+        said.add(ofHundred < 1 ? say("marks.date.chance-under") : say("marks.date.chance", ofHundred));
+        return new MarkJudgment(judged.verdict(), judged.why(), judged.candidates(), said);
     }
 
     /** A text that no listed pattern of a year reads as a whole: one like other marks of the visit, a stamp's month and day, a date among words, or none. */
@@ -117,14 +119,9 @@ public final class DateJudge {
 
     /** A text that suits the form of other marks; which form that is, is said. */
     private MarkJudgment alike(Mark mark, List<Completion> completions) {
-        MarkJudgment judged = dated(mark, completions);
+        MarkJudgment judged = dated(mark, completions, completions, List.of());
         String form = completions.get(0).candidates().get(0).pattern();
         return judged.because(judged.why() + "; read by the pattern " + form + " of other marks of this visit");
-    }
-
-    private MarkJudgment dated(Mark mark, List<Completion> completions) {
-        MarkJudgment judged = judge(mark, completions, List.of());
-        return judged.verdict() == Verdict.FITS ? withCoincidence(mark, judged, completions) : judged;
     }
 
     /** A day without a year: of all years, those within one of the build count. */
@@ -134,11 +131,12 @@ public final class DateJudge {
         }
         WindowRule rule = rule(mark);
         List<Completion> near = kept(days, date -> rule.distanceDays(date) <= DAYS_OF_YEAR);
-        return judge(mark, near, List.of(say("marks.date.no-year")));
+        return dated(mark, near, days, List.of(say("marks.date.no-year")));
     }
 
     private MarkJudgment amidWords(Mark mark, DateAmidWords amid) {
-        MarkJudgment judged = judge(mark, amid.completions(), List.of(say("marks.date.beside", amid.words())));
+        List<String> beside = List.of(say("marks.date.beside", amid.words()));
+        MarkJudgment judged = dated(mark, amid.completions(), amid.completions(), beside);
         String why = say("marks.date.amid", amid.text(), judged.why());
         return judged.because(
                 amid.isRework() && judged.verdict() == Verdict.TOO_LATE ? say("marks.date.rework", why) : why);
@@ -152,7 +150,7 @@ public final class DateJudge {
         List<Completion> completions = LabelRule.monthAndYear(text);
         return completions.isEmpty()
                 ? MarkJudgment.bare(Verdict.MALFORMED, say("marks.label.no-month", text))
-                : judge(mark, completions, List.of());
+                : dated(mark, completions, completions, List.of());
     }
 
     private WindowRule rule(Mark mark) {
@@ -199,7 +197,7 @@ public final class DateJudge {
         boolean oldForm = completions.get(0).text().length() == 3;
         List<String> decoded =
                 oldForm ? List.of(say("marks.tire.three-digits")) : List.of(say("marks.tire.four-digits"));
-        MarkJudgment judged = judge(mark, completions, decoded);
+        MarkJudgment judged = dated(mark, completions, completions, decoded);
         return judged.verdict() == Verdict.TOO_LATE ? judged.because(say("marks.tire.renewed", judged.why())) : judged;
     }
 

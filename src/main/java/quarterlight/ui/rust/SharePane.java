@@ -78,7 +78,7 @@ final class SharePane extends TallPanel {
         threshold.setValue((int) Math.round(PERCENT * share.threshold()));
         least.setText(Format.withUnit(PERCENT * share.threshold(), 0, "%"));
         Optional<ShareWork.Answer> answer = share.answer();
-        boolean known = answer.map(a -> a.share().isPresent()).orElse(false);
+        boolean known = answer.map(ShareWork.Answer::isKnown).orElse(false);
         nothing.setEnabled(share.isBrushed());
         outlines.setEnabled(known && !answer.get().found().isEmpty());
         figure.setText(words(answer));

@@ -22,6 +22,7 @@ import quarterlight.page.PageFacts;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.rust.RiDegree;
 import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.annotation.NoteShape;
 import quarterlight.visit.trial.TrialResult;
 
 /** How the figures came about, what they cannot tell, and the published sources behind them. */
@@ -161,6 +162,9 @@ public final class MethodTexts {
                         figure("%02d", seconds / 60 % 60),
                         figure("%02d", seconds % 60)));
             }
+        }
+        if (car.visit().photoNotes().stream().anyMatch(note -> note.value().shape() == NoteShape.MEASURE)) {
+            sentences.add(say("report.method-texts.a-length-on-a-photo"));
         }
         return new ReportContent.Paragraph(say("report.method-texts.photos-and-times"), sentences);
     }

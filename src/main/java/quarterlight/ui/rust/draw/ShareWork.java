@@ -37,7 +37,12 @@ public final class ShareWork {
      * @param cover as large as the picture; clear where nothing was found
      * @param found pixels of the picture that look like rust
      */
-    public record Answer(Question question, OptionalDouble share, int pixels, BitSet found, BufferedImage cover) {}
+    public record Answer(Question question, OptionalDouble share, int pixels, BitSet found, BufferedImage cover) {
+        /** True if the region holds a pixel of the picture. */
+        public boolean isKnown() {
+            return share.isPresent();
+        }
+    }
 
     private ShareWork() {}
 

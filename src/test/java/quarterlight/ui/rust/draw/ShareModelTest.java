@@ -12,7 +12,11 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import quarterlight.language.Language;
 import quarterlight.rust.TestVisits;
+import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Palette;
 import quarterlight.visit.annotation.Outline;
 import quarterlight.visit.annotation.PixelPoint;
@@ -133,5 +137,16 @@ class ShareModelTest {
         ShareWork.Question low =
                 new ShareWork.Question(picture, box(0, 0, 400, 300), 1, new BitSet(), 0.05, Palette.LIGHT);
         assertThat(ShareWork.answer(low).share().orElseThrow()).isCloseTo(0.5, within(1e-9));
+    }
+
+    /** What the pane says of a region and what is noted with its outlines: no figure, in no language. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Language.class,
+            names = {"ENGLISH", "GERMAN"})
+    void noShareIsSaidNorNoted(Language language) {
+        for (String key : List.of("share.figure", "share.empty", "share.outlines.said")) {
+            assertThat(Texts.load(language).get(key)).as(key).isNotBlank().doesNotContainPattern("[0-9%{]");
+        }
     }
 }
