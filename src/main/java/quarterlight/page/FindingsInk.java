@@ -128,7 +128,10 @@ public final class FindingsInk {
         }
         ranges.add(say("diagram.findings-ink.over", limits.get(limits.size() - 1)));
         return new Legend.Steps(
-                say("diagram.findings-ink.mean-coating-thickness-untinted", ramp.unitName()), ramp.unitName(), ranges);
+                say("diagram.findings-ink.mean-coating-thickness-untinted", ramp.unitName()),
+                ramp.unitName(),
+                limits,
+                ranges);
     }
 
     private static Optional<Legend.Key> rust(Map<ZoneId, ZoneLook> looks) {
