@@ -1,7 +1,6 @@
 package quarterlight.ui;
 
 import java.awt.Component;
-import java.awt.Container;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.Window;
@@ -43,7 +42,13 @@ public final class OpenBench {
         @Override
         public void paintDirtyRegions() {
             super.paintDirtyRegions();
-            if (PAINTED.get() == 0 && sheet().filter(Component::isShowing).isPresent()) {
+            if (PAINTED.get() == 0
+                    && WindowParts.ofWindows()
+                            .filter(ContactSheet.class::isInstance)
+                            .map(ContactSheet.class::cast)
+                            .findFirst()
+                            .filter(Component::isShowing)
+                            .isPresent()) {
                 PAINTED.set(sinceStart());
             }
         }
@@ -107,7 +112,11 @@ public final class OpenBench {
             Thread.sleep(30);
             SwingUtilities.invokeAndWait(() -> {
                 drawing();
-                int[] now = pixels(sheet().orElseThrow());
+                int[] now = pixels(WindowParts.ofWindows()
+                        .filter(ContactSheet.class::isInstance)
+                        .map(ContactSheet.class::cast)
+                        .findFirst()
+                        .orElseThrow());
                 int[] before = seen.getAndSet(now);
                 if (!Arrays.equals(now, before)) {
                     boolean pictured = empty(now) < 0.98 * empty(before);
@@ -123,9 +132,15 @@ public final class OpenBench {
 
     /** Notes when the drawing of the car changed last. */
     private static void drawing() {
-        DiagramPanel diagram = (DiagramPanel)
-                StationPictures.find(sheet().orElseThrow().getRootPane(), c -> "diagram".equals(c.getName()))
-                        .orElseThrow();
+        DiagramPanel diagram = (DiagramPanel) StationPictures.find(
+                        WindowParts.ofWindows()
+                                .filter(ContactSheet.class::isInstance)
+                                .map(ContactSheet.class::cast)
+                                .findFirst()
+                                .orElseThrow()
+                                .getRootPane(),
+                        c -> "diagram".equals(c.getName()))
+                .orElseThrow();
         if (!diagram.scene().equals(drawn)) {
             drawn = diagram.scene();
             drawnAt = sinceStart();
@@ -161,31 +176,6 @@ public final class OpenBench {
             System.arraycopy(all, from, lines, to, view.width);
         }
         return lines;
-    }
-
-    private static Optional<ContactSheet> sheet() {
-        for (Window window : Window.getWindows()) {
-            Optional<ContactSheet> found = sheet(window);
-            if (found.isPresent()) {
-                return found;
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static Optional<ContactSheet> sheet(Container parent) {
-        for (Component child : parent.getComponents()) {
-            if (child instanceof ContactSheet sheet) {
-                return Optional.of(sheet);
-            }
-            if (child instanceof Container inner) {
-                Optional<ContactSheet> found = sheet(inner);
-                if (found.isPresent()) {
-                    return found;
-                }
-            }
-        }
-        return Optional.empty();
     }
 
     private static long sinceStart() {

@@ -130,25 +130,13 @@ class WhileWorkingOutTest {
         screen.shown();
         visit.tellAll();
         visit.selection().zones(Set.of(HOOD));
-        tables(screen.side()).stream()
+        WindowParts.within(screen.side(), JTable.class).stream()
                 .filter(table -> table.getRowCount() > 0)
                 .forEach(table -> table.setRowSelectionInterval(0, 0));
         visit.tellAll();
         List<String> words = new ArrayList<>();
         collect(screen.side(), words);
         return words;
-    }
-
-    private static List<JTable> tables(Container in) {
-        List<JTable> tables = new ArrayList<>();
-        for (Component child : in.getComponents()) {
-            if (child instanceof JTable table) {
-                tables.add(table);
-            } else if (child instanceof Container more) {
-                tables.addAll(tables(more));
-            }
-        }
-        return tables;
     }
 
     /** What stands in tabs behind counts too. */

@@ -259,12 +259,6 @@ public final class DiagramPanel extends DrawnComponent {
         visit.afterPainting(() -> work.request(wish));
     }
 
-    private double deviceScale() {
-        return getGraphicsConfiguration() == null
-                ? 1
-                : getGraphicsConfiguration().getDefaultTransform().getScaleX();
-    }
-
     private static InkPalette inkPalette() {
         return Look.palette().drawing();
     }
