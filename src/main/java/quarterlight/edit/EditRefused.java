@@ -1,6 +1,7 @@
 package quarterlight.edit;
 
 import java.util.Objects;
+import quarterlight.language.Retold;
 
 /** An edit cannot be done as asked; nothing was changed. The message is a full sentence: what, what was found, what to do. */
 public final class EditRefused extends Exception {
@@ -8,7 +9,7 @@ public final class EditRefused extends Exception {
 
     /** @param subject what the refusal is about: a key, a camera, a photo */
     public EditRefused(String subject, String message) {
-        super(message);
+        super(Retold.of(message));
         this.subject = Objects.requireNonNull(subject, "subject");
     }
 

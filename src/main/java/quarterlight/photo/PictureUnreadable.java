@@ -1,6 +1,7 @@
 package quarterlight.photo;
 
 import java.nio.file.Path;
+import quarterlight.language.Retold;
 
 /** A picture cannot be decoded; the file itself is kept all the same. */
 public final class PictureUnreadable extends Exception {
@@ -10,15 +11,13 @@ public final class PictureUnreadable extends Exception {
     private final String reason;
 
     public PictureUnreadable(Path file, String reason) {
-        super(file + ": " + reason);
-        this.file = file;
-        this.reason = reason;
+        this(file, reason, null);
     }
 
     public PictureUnreadable(Path file, String reason, Throwable cause) {
-        super(file + ": " + reason, cause);
+        super(file + ": " + Retold.of(reason), cause);
         this.file = file;
-        this.reason = reason;
+        this.reason = Retold.of(reason);
     }
 
     public Path file() {

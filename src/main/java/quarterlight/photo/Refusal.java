@@ -8,6 +8,7 @@ import java.nio.file.FileSystemLoopException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Objects;
+import quarterlight.language.Retold;
 
 /**
  * A file or folder that was not taken in.
@@ -17,7 +18,7 @@ import java.util.Objects;
 public record Refusal(Path file, String reason) {
     public Refusal {
         Objects.requireNonNull(file, "file");
-        Objects.requireNonNull(reason, "reason");
+        reason = Retold.of(reason);
     }
 
     /** What the file system's complaint means, in a few words. */

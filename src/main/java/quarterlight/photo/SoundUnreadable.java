@@ -1,5 +1,7 @@
 package quarterlight.photo;
 
+import quarterlight.language.Retold;
+
 /** The sound of a film or memo cannot be decoded. */
 public final class SoundUnreadable extends Exception {
     private static final long serialVersionUID = 1L;
@@ -11,8 +13,8 @@ public final class SoundUnreadable extends Exception {
      * @param reason in words that can follow its name and a colon
      */
     public SoundUnreadable(String name, String reason) {
-        super(name + ": " + reason);
-        this.reason = reason;
+        super(name + ": " + Retold.of(reason));
+        this.reason = Retold.of(reason);
     }
 
     public String reason() {

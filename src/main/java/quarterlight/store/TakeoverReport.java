@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import quarterlight.language.Retold;
 
 /**
  * What was left out or set right when a visit was taken over that this computer had not written, told before it opens.
@@ -25,19 +27,19 @@ public record TakeoverReport(Path visit, List<String> lines, Optional<Path> kept
 
     /** What this is about, as a heading over the lines. */
     public String heading() {
-        return "The visit " + visit
+        return Retold.of("The visit " + visit
                 + " was not written by this computer, or not as it stands. Its database was read row by"
-                + " row; left out or set right:";
+                + " row; left out or set right:");
     }
 
     /** Where what was left out can still be found. */
     public Optional<String> footing() {
-        return kept.map(file -> "The database as it was received is kept in " + file + ".");
+        return kept.map(file -> Retold.of("The database as it was received is kept in " + file + "."));
     }
 
     /** All of it, for a window. */
     public String text() {
-        return heading() + "\n\n" + String.join("\n", lines)
+        return heading() + "\n\n" + lines.stream().map(Retold::of).collect(Collectors.joining("\n"))
                 + footing().map(footing -> "\n\n" + footing).orElse("");
     }
 }

@@ -2,6 +2,8 @@ package quarterlight.diagram.file;
 
 import java.util.Objects;
 import java.util.OptionalInt;
+import quarterlight.language.Retold;
+import quarterlight.language.Sentences;
 
 /** A body diagram that cannot be used; the message is one sentence for the user: which file, where, what, and what to do. */
 public final class DiagramRefused extends Exception {
@@ -18,7 +20,10 @@ public final class DiagramRefused extends Exception {
      * @param advice what to do, a sentence without a full stop
      */
     public DiagramRefused(String file, int line, String found, String advice) {
-        super(file + (line > 0 ? ", line " + line : "") + ": " + found + "; " + advice + ".");
+        super(
+                line > 0
+                        ? Sentences.say("told.of.place", file, line, Retold.of(found), Retold.of(advice))
+                        : file + ": " + Retold.of(found) + "; " + Retold.of(advice) + ".");
         this.file = Objects.requireNonNull(file, "file");
         this.line = line;
         this.found = Objects.requireNonNull(found, "found");

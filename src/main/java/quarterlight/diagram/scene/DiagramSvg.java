@@ -1,5 +1,7 @@
 package quarterlight.diagram.scene;
 
+import static quarterlight.language.Sentences.say;
+
 import java.awt.geom.Rectangle2D;
 import java.util.HashSet;
 import java.util.List;
@@ -80,7 +82,7 @@ public final class DiagramSvg {
             out.append("</g>\n");
         }
         if (!scene.key().isEmpty()) {
-            out.append("<g><title>Zones that bear a number</title>\n");
+            out.append("<g><title>" + XmlText.escaped(say("diagram.scene.key")) + "</title>\n");
             write(out, scene.key());
             out.append("</g>\n");
         }

@@ -1,5 +1,7 @@
 package quarterlight.diagram.scene;
 
+import static quarterlight.language.Sentences.say;
+
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -63,7 +65,7 @@ final class NameKey {
         if (zones.isEmpty()) {
             return drawn;
         }
-        String head = "Zones that bear a number";
+        String head = say("diagram.scene.key");
         drawn.add(words(head, band.getX(), band.getY() + SIZE, false, palette.secondInk(), measure));
         int columns = columns(zones, ink, band.getWidth(), measure);
         int rows = (zones.size() + columns - 1) / columns;

@@ -77,13 +77,14 @@ final class ReportDrawing {
             target(spot)
                     .ifPresent(target -> links.append(String.format(
                             Locale.ROOT,
-                            "<a class=\"spot\" href=\"#%s\" title=\"go to %s\" style=\"left: %.2fmm; top: %.2fmm;"
+                            "<a class=\"spot\" href=\"#%s\" title=\"%s\" style=\"left: %.2fmm; top: %.2fmm;"
                                     + " width: %.2fmm; height: %.2fmm\">%s</a>",
                             target,
-                            (spot.kind() == DiagramScene.Spot.Kind.PHOTO
-                                            ? say("report.report-drawing.photo")
-                                            : say("report.report-drawing.matter"))
-                                    + spot.text(),
+                            say(
+                                    spot.kind() == DiagramScene.Spot.Kind.PHOTO
+                                            ? "report.report-drawing.photo"
+                                            : "report.report-drawing.matter",
+                                    spot.text()),
                             spot.box().getX() * mmPerPx,
                             spot.box().getY() * mmPerPx,
                             spot.box().getWidth() * mmPerPx,

@@ -2,6 +2,7 @@ package quarterlight.photo.originals;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import quarterlight.language.Retold;
 import quarterlight.photo.Refusal;
 
 /** A file could not be copied into the originals and proved to be the same. */
@@ -12,9 +13,9 @@ public final class OriginalNotKept extends Exception {
     private final String reason;
 
     OriginalNotKept(Path file, String reason) {
-        super(file + ": " + reason);
+        super(file + ": " + Retold.of(reason));
         this.file = file;
-        this.reason = reason;
+        this.reason = Retold.of(reason);
     }
 
     static OriginalNotKept unreadable(Path file, IOException cause) {

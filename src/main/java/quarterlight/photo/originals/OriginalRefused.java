@@ -3,6 +3,7 @@ package quarterlight.photo.originals;
 import static quarterlight.language.Sentences.say;
 
 import java.nio.file.Path;
+import quarterlight.language.Retold;
 
 /** An original is not there, or what stands in its place may not be read. */
 public final class OriginalRefused extends Exception {
@@ -13,9 +14,9 @@ public final class OriginalRefused extends Exception {
     private final boolean missing;
 
     private OriginalRefused(Path file, String reason, boolean missing, Exception cause) {
-        super(file + ": " + reason, cause);
+        super(file + ": " + Retold.of(reason), cause);
         this.file = file;
-        this.reason = reason;
+        this.reason = Retold.of(reason);
         this.missing = missing;
     }
 

@@ -1,6 +1,7 @@
 package quarterlight.photo.worker;
 
 import java.nio.file.Path;
+import quarterlight.language.Retold;
 
 /** A file brought its worker down, or took longer than it may. The next file is looked at by a new worker. */
 public final class WorkerLost extends Exception {
@@ -20,10 +21,10 @@ public final class WorkerLost extends Exception {
     private final Way way;
 
     WorkerLost(Path file, Way way, String reason) {
-        super(file + ": " + reason);
+        super(file + ": " + Retold.of(reason));
         this.file = file;
         this.way = way;
-        this.reason = reason;
+        this.reason = Retold.of(reason);
     }
 
     public Path file() {

@@ -3,11 +3,12 @@ package quarterlight.store.problem;
 import static quarterlight.language.Sentences.say;
 
 import java.nio.file.Path;
+import quarterlight.language.Retold;
 
 /** The visit is there and cannot be read. */
 public final class VisitUnreadable extends VisitProblem {
     public VisitUnreadable(Path path, String reason, Throwable cause) {
-        super(path, say("problem.unreadable", path, reason), cause);
+        super(path, say("problem.unreadable", path, Retold.of(reason)), cause);
     }
 
     private VisitUnreadable(String sentence, Path path, Throwable cause) {

@@ -3,11 +3,12 @@ package quarterlight.store.problem;
 import static quarterlight.language.Sentences.say;
 
 import java.nio.file.Path;
+import quarterlight.language.Retold;
 
 /** The visit could not be written; what stood in it before still does. */
 public final class VisitUnwritable extends VisitProblem {
     public VisitUnwritable(Path path, String reason, Throwable cause) {
-        super(path, say("problem.unwritable", path, reason), cause);
+        super(path, say("problem.unwritable", path, Retold.of(reason)), cause);
     }
 
     private VisitUnwritable(String sentence, Path path, Throwable cause) {

@@ -16,6 +16,7 @@ import quarterlight.archive.signature.SigningKeyProblem;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.intake.IntakeRefused;
+import quarterlight.language.Retold;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.SoundUnreadable;
 import quarterlight.photo.originals.OriginalsUnwritable;
@@ -83,7 +84,7 @@ public final class ProblemDialogs implements Problems {
     public void failed(Throwable failure) {
         if (hasSentence(failure)) {
             LOG.log(System.Logger.Level.WARNING, "not done", failure);
-            tell(failure.getMessage());
+            tell(Retold.of(failure.getMessage()));
         } else {
             LOG.log(System.Logger.Level.ERROR, "a fault of the program", failure);
             fault(failure);

@@ -13,6 +13,7 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.PartialDate;
 import quarterlight.car.WrittenDate;
+import quarterlight.language.Language;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.Drafts;
@@ -142,7 +143,7 @@ final class FiguresPane extends JPanel {
 
     /** The figure as written; what is wrong is said if it cannot be one. */
     private Optional<OdometerFigure> figure() {
-        String typed = figure.getText().strip().replace(",", "").replace(" ", "");
+        String typed = plain(figure.getText());
         Optional<PartialDate> day = WrittenDate.parse(date.getText());
         faults.at(figure, !typed.matches("[0-9]{1,7}(\\.[0-9])?"), texts.get("notes.figure.needs"))
                 .at(date, day.isEmpty() && !date.getText().isBlank(), texts.get("notes.claim.date.bad"));
@@ -158,6 +159,14 @@ final class FiguresPane extends JPanel {
                 Optional.of(note.getText().strip()).filter(words -> !words.isEmpty())));
     }
 
+    /** Without signs between thousands, and with a point before decimals, whichever the language in hand uses for which. */
+    static String plain(String typed) {
+        boolean comma = Language.inHand() == Language.GERMAN;
+        return typed.replaceAll("\\s", "")
+                .replaceAll((comma ? "\\." : ",") + "(?=\\d{3}(?!\\d))", "")
+                .replace(',', '.');
+    }
+
     private void fresh() {
         table.clearSelection();
         drafts.free();
@@ -168,7 +177,7 @@ final class FiguresPane extends JPanel {
     private void fill() {
         table.chosen().map(Recorded::value).ifPresent(one -> {
             drafts.show(table.chosen().orElseThrow().id(), () -> {
-                figure.setText(one.figure().toPlainString());
+                figure.setText(Numerals.typed(one.figure()));
                 date.setText(one.date().map(PartialDate::text).orElse(""));
                 note.setText(one.note().orElse(""));
             });

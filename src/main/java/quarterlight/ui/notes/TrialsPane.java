@@ -37,6 +37,7 @@ import quarterlight.ui.kit.widget.TextChange;
 import quarterlight.ui.kit.widget.UserListDialog;
 import quarterlight.ui.kit.widget.Weight;
 import quarterlight.ui.kit.widget.WordChoice;
+import quarterlight.units.Numerals;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
@@ -92,7 +93,7 @@ final class TrialsPane extends JPanel {
                                         "value",
                                         60,
                                         line -> of(line, one -> one.value()
-                                                .map(BigDecimal::toPlainString)
+                                                .map(Numerals::typed)
                                                 .orElse("")))
                                 .numbers(),
                         column("unit", 44, line -> of(line, one -> one.unit().orElse(""))),
@@ -237,8 +238,7 @@ final class TrialsPane extends JPanel {
             Optional<Trial> kept = line.kept().map(Recorded::value);
             drafts.show(line.item(), () -> {
                 item.setText(TrialNames.said(line.item()));
-                value.setText(of(
-                        line, one -> one.value().map(BigDecimal::toPlainString).orElse("")));
+                value.setText(of(line, one -> one.value().map(Numerals::typed).orElse("")));
                 unit.setText(kept.flatMap(Trial::unit)
                         .or(() -> line.listed().flatMap(TrialItem::unit))
                         .orElse(""));

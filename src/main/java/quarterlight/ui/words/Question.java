@@ -1,5 +1,7 @@
 package quarterlight.ui.words;
 
+import static quarterlight.language.Sentences.sayOr;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -48,11 +50,15 @@ record Question(
                 both.stream().flatMap(voice -> voice.heard().stream()).toList());
     }
 
+    private static String by(Testimony voice) {
+        return sayOr("words.saidby." + voice.by(), voice.by());
+    }
+
     private static String voice(Testimony voice, Texts texts) {
         return voice.heard()
                 .map(words -> texts.get(
-                        "words.question.voice", voice.by(), SpokenQuote.clock(words.atSeconds()), voice.text()))
-                .orElseGet(() -> texts.get("words.question.row", voice.by(), voice.text()));
+                        "words.question.voice", by(voice), SpokenQuote.clock(words.atSeconds()), voice.text()))
+                .orElseGet(() -> texts.get("words.question.row", by(voice), voice.text()));
     }
 
     private static Question of(Unsaid one, Texts texts) {

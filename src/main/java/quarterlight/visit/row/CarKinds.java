@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import quarterlight.car.PartialDate;
 import quarterlight.car.ZoneId;
+import quarterlight.units.Numerals;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.mark.Feature;
 import quarterlight.visit.mark.Mark;
@@ -120,7 +121,7 @@ final class CarKinds {
                         "undo.row.trial",
                         trial.item(),
                         trial.value()
-                                .map(value -> value.toPlainString()
+                                .map(value -> Numerals.typed(value)
                                         + trial.unit().map(" "::concat).orElse(""))
                                 .orElse(trial.result().said())));
     }

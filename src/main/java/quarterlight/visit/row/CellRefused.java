@@ -1,14 +1,14 @@
 package quarterlight.visit.row;
 
-import java.util.Objects;
 import java.util.Optional;
+import quarterlight.language.Retold;
 
 /** A row cannot be taken as it stands: which column, and why, in a sentence that says what to do. */
 public final class CellRefused extends Exception {
     private final Optional<String> column;
 
     public CellRefused(String column, String reason) {
-        super(Objects.requireNonNull(reason, "reason"));
+        super(Retold.of(reason));
         this.column = Optional.of(column);
     }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.car.ZoneId;
+import quarterlight.units.Numerals;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.pin.ViewPoint;
 import quarterlight.visit.reading.GaugeCheck;
@@ -54,7 +55,7 @@ final class GaugeKinds {
     /** As typed, with its unit. */
     private static String shown(GaugeValue value) {
         if (value instanceof GaugeValue.Measured measured) {
-            return measured.typed().toPlainString() + " " + measured.unit().word();
+            return Numerals.typed(measured.typed()) + " " + measured.unit().word();
         } else if (value instanceof GaugeValue.Range range) {
             return range.typed() + " " + range.unit().word();
         }

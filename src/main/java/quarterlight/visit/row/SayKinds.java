@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import quarterlight.car.PartialDate;
 import quarterlight.car.ZoneId;
+import quarterlight.units.Numerals;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.mark.DistanceUnit;
 import quarterlight.visit.mark.OdometerFigure;
@@ -166,13 +167,13 @@ final class SayKinds {
                                 in.get(note)))
                 .named((row, words) -> say(
                         "undo.row.odometer",
-                        row.figure().toPlainString(),
+                        Numerals.typed(row.figure()),
                         row.unit().said()));
     }
 
     private static BigDecimal notNegative(BigDecimal figure) throws CellRefused {
         if (figure.signum() < 0) {
-            throw new CellRefused("figure", say("cell.odometer.below", figure.toPlainString()));
+            throw new CellRefused("figure", say("cell.odometer.below", Numerals.typed(figure)));
         }
         return figure;
     }

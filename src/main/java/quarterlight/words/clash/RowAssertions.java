@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
+import quarterlight.units.Numerals;
 import quarterlight.units.Thickness;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.pin.Recorded;
@@ -105,7 +106,7 @@ final class RowAssertions {
                             case PAPERS -> "papers";
                             case TOLD -> "seller";
                         },
-                        row.value().figure().toPlainString() + " "
+                        Numerals.typed(row.value().figure()) + " "
                                 + row.value().unit().said()
                                 + row.value()
                                         .date()
@@ -147,7 +148,7 @@ final class RowAssertions {
         if (row.value().value() instanceof GaugeValue.Measured measured) {
             double um = measured.thickness().um();
             String typed =
-                    measured.typed().toPlainString() + " " + measured.unit().word();
+                    Numerals.typed(measured.typed()) + " " + measured.unit().word();
             return Optional.of(new Span(zone, row.id().value(), um, um, typed));
         }
         if (row.value().value() instanceof GaugeValue.Range range) {

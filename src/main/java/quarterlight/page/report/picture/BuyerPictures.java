@@ -274,7 +274,7 @@ public final class BuyerPictures {
         }
         scales(frame).stream().map(PhotoNotePainter::wordsOf).distinct().forEach(words::add);
         if (!visit.hiddenOn(frame.photo()).isEmpty()) {
-            words.add("Part of this picture was hidden by the inspector.");
+            words.add(say("report.pictures.hidden"));
         }
         return words;
     }

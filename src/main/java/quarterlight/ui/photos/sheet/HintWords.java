@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
+import quarterlight.language.Retold;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.photos.list.PhotoHints;
@@ -19,7 +20,7 @@ public final class HintWords {
         List<String> parts = new ArrayList<>();
         parts.add(item.name());
         parts.addAll(hints(texts, hints, item));
-        item.photo().file().notes().forEach(parts::add);
+        item.photo().file().notes().stream().map(Retold::of).forEach(parts::add);
         return String.join("  \u00b7  ", parts);
     }
 
