@@ -94,7 +94,7 @@ public final class FinishEngine {
         return scenarios;
     }
 
-    private static List<Panel> panels(FinishEvidence evidence, List<ZoneEvidence> zones) {
+    static List<Panel> panels(FinishEvidence evidence, List<ZoneEvidence> zones) {
         Set<SignKind> silent = silent(zones);
         List<Panel> panels = new ArrayList<>();
         double rangeMil = ThicknessUnit.MIL.fromUm(evidence.gaugeRange().um());

@@ -68,7 +68,7 @@ public record NextMeasurement(
     }
 
     /** Time in the garage is spent by the spot. Whole thousandths, so that chance in the draws does not order what is equal. */
-    private long millibitsOfSpot() {
+    long millibitsOfSpot() {
         return Math.round(1000 * expectedBits / Math.max(1, spots));
     }
 

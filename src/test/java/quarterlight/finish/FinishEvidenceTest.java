@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.Substrate;
+import quarterlight.car.View;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
@@ -18,6 +19,7 @@ import quarterlight.thickness.VisitBuilder;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.ViewPoint;
 import quarterlight.visit.reading.GaugeValue;
 import quarterlight.visit.reading.Reading;
 import quarterlight.visit.trial.SignKind;
@@ -55,6 +57,34 @@ class FinishEvidenceTest {
                 .readings(VisitParts.rows(List.of(mil("5"), mil("4"))))
                 .record();
         assertThat(spots(mil)).hasSize(2).isEqualTo(spots(um));
+    }
+
+    @Test
+    void aSpotLiesWhereItsFirstPlacedReadingDoesNumbersBeforeWhatIsBeyondTheRange() {
+        ViewPoint front = new ViewPoint(View.TOP, .2, .5);
+        ViewPoint rear = new ViewPoint(View.TOP, .8, .5);
+        GaugeValue beyond = new GaugeValue.OverRange();
+        VisitRecord record = new VisitParts(visit.build().facts())
+                .readings(VisitParts.rows(List.of(
+                        at(beyond, rear), at(new GaugeValue.Measured(new BigDecimal("5"), ThicknessUnit.MIL), front))))
+                .record();
+        ZoneEvidence hood = FinishEvidence.of(record, catalog, ThicknessSurvey.of(record, catalog), Map.of())
+                .zone(new ZoneId("hood"))
+                .orElseThrow();
+        assertThat(hood.places()).containsExactly(front, rear);
+        assertThat(hood.allPlaces()).containsExactly(front, rear);
+    }
+
+    private static Reading at(GaugeValue value, ViewPoint point) {
+        return new Reading(
+                new ZoneId("hood"),
+                value,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(point),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static Reading mil(String value) {

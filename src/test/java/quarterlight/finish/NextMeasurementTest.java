@@ -35,4 +35,12 @@ class NextMeasurementTest {
                 List.of());
         assertThat(NextMeasurement.doubtful(zone)).isEqualTo(which < 0 ? OptionalInt.empty() : OptionalInt.of(which));
     }
+
+    @ParameterizedTest
+    @CsvSource({"0.5, 2, 250", "0.5, 0, 500", "0.0014, 1, 1", "0.0016, 1, 2"})
+    void whatIsWonCountsByTheSpot(double bits, int spots, long millibits) {
+        NextMeasurement next =
+                new NextMeasurement(new ZoneId("hood"), NextMeasurement.Why.OPEN, spots, bits, "", "", List.of());
+        assertThat(next.millibitsOfSpot()).isEqualTo(millibits);
+    }
 }
