@@ -22,13 +22,13 @@ import quarterlight.visit.pin.RecordId;
  * writes; another waits. Not for the event thread.
  */
 public final class LibraryIndex implements AutoCloseable {
-    private static final int VERSION = 3;
+    private static final int VERSION = 4;
     private static final List<String> SCHEMA = List.of(
             "CREATE TABLE visit(id INTEGER PRIMARY KEY, folder TEXT NOT NULL UNIQUE, stamp TEXT NOT NULL, car TEXT NOT"
                     + " NULL, date TEXT, client TEXT, place TEXT, photos INTEGER NOT NULL, " + PictureColumns.TYPED
                     + ") STRICT",
             "CREATE TABLE said(id INTEGER PRIMARY KEY, visit_id INTEGER NOT NULL REFERENCES visit ON DELETE CASCADE,"
-                    + " kind TEXT NOT NULL, zone TEXT NOT NULL, text TEXT NOT NULL, more TEXT NOT NULL, row_id INTEGER, "
+                + " kind TEXT NOT NULL, zone TEXT NOT NULL, text TEXT NOT NULL, more TEXT NOT NULL, row_id INTEGER, "
                     + PictureColumns.TYPED + ") STRICT",
             "CREATE INDEX said_of_visit ON said(visit_id)",
             "CREATE TABLE number(said_id INTEGER NOT NULL REFERENCES said ON DELETE CASCADE, text TEXT NOT NULL,"
