@@ -28,7 +28,7 @@ public final class LibraryIndex implements AutoCloseable {
                     + " NULL, date TEXT, client TEXT, place TEXT, photos INTEGER NOT NULL, " + PictureColumns.TYPED
                     + ") STRICT",
             "CREATE TABLE said(id INTEGER PRIMARY KEY, visit_id INTEGER NOT NULL REFERENCES visit ON DELETE CASCADE,"
-                + " kind TEXT NOT NULL, zone TEXT NOT NULL, text TEXT NOT NULL, more TEXT NOT NULL, row_id INTEGER, "
+                    + " kind TEXT NOT NULL, zone TEXT NOT NULL, text TEXT NOT NULL, more TEXT NOT NULL, row_id INTEGER, "
                     + PictureColumns.TYPED + ") STRICT",
             "CREATE INDEX said_of_visit ON said(visit_id)",
             "CREATE TABLE number(said_id INTEGER NOT NULL REFERENCES said ON DELETE CASCADE, text TEXT NOT NULL,"
