@@ -1,13 +1,10 @@
 package quarterlight.ui;
 
 import java.awt.Component;
-import java.awt.Container;
-import java.awt.Window;
 import java.awt.datatransfer.Transferable;
 import java.io.File;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Predicate;
 import javax.swing.JComponent;
@@ -52,9 +49,10 @@ public final class DropBench {
     }
 
     private static void drop(File folder) {
-        JComponent target =
-                (JComponent) find(c -> c instanceof JComponent one && one.getTransferHandler() instanceof FileDrop)
-                        .orElseThrow();
+        JComponent target = (JComponent) WindowParts.ofWindows()
+                .filter(c -> c instanceof JComponent one && one.getTransferHandler() instanceof FileDrop)
+                .findFirst()
+                .orElseThrow();
         Transferable files = new DroppedFiles(List.of(folder));
         target.getTransferHandler().importData(new TransferSupport(target, files));
     }
@@ -68,32 +66,7 @@ public final class DropBench {
             }
             Thread.sleep(10);
             SwingUtilities.invokeAndWait(
-                    () -> there.set(find(c -> c.isShowing() && wanted.test(c)).isPresent()));
+                    () -> there.set(WindowParts.ofWindows().anyMatch(c -> c.isShowing() && wanted.test(c))));
         }
-    }
-
-    private static Optional<Component> find(Predicate<Component> wanted) {
-        for (Window window : Window.getWindows()) {
-            Optional<Component> found = find(window, wanted);
-            if (found.isPresent()) {
-                return found;
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static Optional<Component> find(Component at, Predicate<Component> wanted) {
-        if (wanted.test(at)) {
-            return Optional.of(at);
-        }
-        if (at instanceof Container parent) {
-            for (Component child : parent.getComponents()) {
-                Optional<Component> found = find(child, wanted);
-                if (found.isPresent()) {
-                    return found;
-                }
-            }
-        }
-        return Optional.empty();
     }
 }

@@ -1,7 +1,6 @@
 package quarterlight.ui;
 
 import java.awt.Component;
-import java.awt.Container;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.Window;
@@ -24,15 +23,17 @@ import quarterlight.ui.photos.sheet.ContactSheet;
 /**
  * The whole program as a user starts it, on one visit: when its window stands, when the contact sheet is painted, and when the sheet has
  * ceased to change (its pictures are there). One start a run. Needs a display.
- * <p>Arguments: those of the program, such as {@code desk VISIT}. The property {@code bench.start} may give the time at which the command was
+ * <p>Arguments: those of the program, such as {@code desk VISIT}. The property {@code bench.still} tells for how many ms nothing may change until it
+ * ends (700). The property {@code bench.start} may give the time at which the command was
  * called, in ms since 1970; otherwise the Java machine's own start counts, which is some 50 ms later.
  */
 public final class OpenBench {
-    private static final long QUIET_MS = 700;
+    private static final long QUIET_MS = Long.getLong("bench.still", 700);
     private static final long START = start();
     private static final AtomicLong PAINTED = new AtomicLong();
     private static Optional<DiagramScene> drawn = Optional.empty();
     private static long drawnAt;
+    private static long valued = Long.MAX_VALUE;
 
     private OpenBench() {}
 
@@ -41,7 +42,13 @@ public final class OpenBench {
         @Override
         public void paintDirtyRegions() {
             super.paintDirtyRegions();
-            if (PAINTED.get() == 0 && sheet().filter(Component::isShowing).isPresent()) {
+            if (PAINTED.get() == 0
+                    && WindowParts.ofWindows()
+                            .filter(ContactSheet.class::isInstance)
+                            .map(ContactSheet.class::cast)
+                            .findFirst()
+                            .filter(Component::isShowing)
+                            .isPresent()) {
                 PAINTED.set(sinceStart());
             }
         }
@@ -67,12 +74,14 @@ public final class OpenBench {
             System.out.printf(
                     Locale.US,
                     "window %d ms, sheet painted %d ms (processor time %d ms), its pictures there %d ms, nothing"
-                            + " changes from %d ms, the drawing from %d ms (processor time %d ms)%n",
+                            + " changes from %d ms, values on the drawing %s, the last drawing from %d ms (processor"
+                            + " time %d ms)%n",
                     window,
                     painted,
                     processor,
                     still.pictured(),
                     still.changed(),
+                    valued == Long.MAX_VALUE ? "none" : "from " + valued + " ms",
                     drawnAt,
                     processMillis());
             threads();
@@ -103,7 +112,11 @@ public final class OpenBench {
             Thread.sleep(30);
             SwingUtilities.invokeAndWait(() -> {
                 drawing();
-                int[] now = pixels(sheet().orElseThrow());
+                int[] now = pixels(WindowParts.ofWindows()
+                        .filter(ContactSheet.class::isInstance)
+                        .map(ContactSheet.class::cast)
+                        .findFirst()
+                        .orElseThrow());
                 int[] before = seen.getAndSet(now);
                 if (!Arrays.equals(now, before)) {
                     boolean pictured = empty(now) < 0.98 * empty(before);
@@ -119,12 +132,21 @@ public final class OpenBench {
 
     /** Notes when the drawing of the car changed last. */
     private static void drawing() {
-        DiagramPanel diagram = (DiagramPanel)
-                StationPictures.find(sheet().orElseThrow().getRootPane(), c -> "diagram".equals(c.getName()))
-                        .orElseThrow();
+        DiagramPanel diagram = (DiagramPanel) StationPictures.find(
+                        WindowParts.ofWindows()
+                                .filter(ContactSheet.class::isInstance)
+                                .map(ContactSheet.class::cast)
+                                .findFirst()
+                                .orElseThrow()
+                                .getRootPane(),
+                        c -> "diagram".equals(c.getName()))
+                .orElseThrow();
         if (!diagram.scene().equals(drawn)) {
             drawn = diagram.scene();
             drawnAt = sinceStart();
+            valued = drawn.filter(scene -> !scene.ink().looks().isEmpty())
+                    .map(scene -> Math.min(valued, drawnAt))
+                    .orElse(valued);
         }
     }
 
@@ -154,31 +176,6 @@ public final class OpenBench {
             System.arraycopy(all, from, lines, to, view.width);
         }
         return lines;
-    }
-
-    private static Optional<ContactSheet> sheet() {
-        for (Window window : Window.getWindows()) {
-            Optional<ContactSheet> found = sheet(window);
-            if (found.isPresent()) {
-                return found;
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static Optional<ContactSheet> sheet(Container parent) {
-        for (Component child : parent.getComponents()) {
-            if (child instanceof ContactSheet sheet) {
-                return Optional.of(sheet);
-            }
-            if (child instanceof Container inner) {
-                Optional<ContactSheet> found = sheet(inner);
-                if (found.isPresent()) {
-                    return found;
-                }
-            }
-        }
-        return Optional.empty();
     }
 
     private static long sinceStart() {

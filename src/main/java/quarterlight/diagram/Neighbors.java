@@ -20,6 +20,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import quarterlight.car.ZoneId;
+import quarterlight.file.CsvShape;
 
 /**
  * Which zones a person comes to next: those whose outlines touch in some view, and a short written list of other steps (hood to bay, door to
@@ -110,12 +111,7 @@ public final class Neighbors {
     }
 
     private static List<List<ZoneId>> steps() {
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .setCommentMarker('#')
-                .get();
+        CSVFormat format = CsvShape.withHeaderAndRemarks();
         try (InputStream in = Neighbors.class.getResourceAsStream("steps.csv")) {
             List<List<ZoneId>> steps = new ArrayList<>();
             for (CSVRecord row : format.parse(new InputStreamReader(in, StandardCharsets.UTF_8))) {

@@ -23,6 +23,7 @@ import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.Dimensions;
+import quarterlight.file.CsvShape;
 import quarterlight.finish.place.PanelOutline;
 import quarterlight.finish.place.ZoneSizes;
 import quarterlight.units.Area;
@@ -75,12 +76,7 @@ public final class NominalAreas {
     }
 
     static NominalAreas read(Reader csv) throws IOException {
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .setCommentMarker('#')
-                .get();
+        CSVFormat format = CsvShape.withHeaderAndRemarks();
         List<Rule> rules = new ArrayList<>();
         for (CSVRecord row : format.parse(csv)) {
             String style = row.get("style").strip();

@@ -8,7 +8,6 @@ import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
-import quarterlight.finish.FinishEngine;
 import quarterlight.finish.FinishEvidence;
 import quarterlight.finish.FinishHistory;
 import quarterlight.finish.place.ZoneSizes;
@@ -60,19 +59,12 @@ public record Findings(
      * @param patterns what date codes are read by
      */
     public static Findings of(VisitRecord visit, ZoneCatalog catalog, ZoneSizes sizes, DatePatterns patterns) {
-        ThicknessSurvey thickness = ThicknessSurvey.of(visit, catalog);
-        RustReport rust = RustReport.of(visit, catalog, sizes.areas());
-        FinishEvidence evidence =
-                FinishEvidence.of(visit, catalog, thickness, rust.extents()).with(sizes);
-        return new Findings(
-                visit,
-                catalog,
-                CorrectedTimes.of(visit),
-                thickness,
-                rust,
-                evidence,
-                new FinishEngine(evidence.profile()).history(evidence),
-                MarksReport.of(visit, patterns));
+        return Measured.of(visit, catalog, sizes).judged(patterns);
+    }
+
+    /** What of it rests on no judgment. */
+    public Measured measured() {
+        return new Measured(visit, catalog, thickness, rust, evidence);
     }
 
     /** The zones of the car, but for those that the inspector left out; in the order of the zone table. */

@@ -19,6 +19,8 @@ import quarterlight.diagram.ink.PinMark;
 import quarterlight.diagram.ink.Surface;
 import quarterlight.diagram.ink.ZoneLook;
 import quarterlight.findings.Findings;
+import quarterlight.findings.Measured;
+import quarterlight.finish.FinishHistory;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.finish.scale.ThicknessSteps;
 import quarterlight.rust.ZoneRust;
@@ -52,14 +54,28 @@ public final class FindingsInk {
 
     /** @param letters of matters; those of zones left out are not drawn */
     public static DiagramInk of(Findings car, ThicknessRamp ramp, List<PinMark> pins, List<LetterMark> letters) {
+        return of(car.measured(), Optional.of(car.history()), ramp, ThicknessSteps.of(car.history()), pins, letters);
+    }
+
+    /** What is known before anything was judged: numbers with their tints, rust. */
+    public static DiagramInk of(Measured car, ThicknessRamp ramp) {
+        return of(car, Optional.empty(), ramp, car.steps(), List.of(), List.of());
+    }
+
+    private static DiagramInk of(
+            Measured car,
+            Optional<FinishHistory> history,
+            ThicknessRamp ramp,
+            ThicknessSteps steps,
+            List<PinMark> pins,
+            List<LetterMark> letters) {
         ReportSelection selection = ReportSelection.of(car.visit());
-        ThicknessSteps steps = ThicknessSteps.of(car.history());
         Map<ZoneId, ZoneLook> looks = new HashMap<>();
         Map<ZoneId, String> names = new HashMap<>();
         for (Zone zone : car.catalog().zonesOf(car.visit().facts().car().body())) {
             names.put(zone.id(), zone.label());
             if (selection.shows(zone.id())) {
-                ZoneLook look = look(car, zone.id(), ramp, steps);
+                ZoneLook look = look(car, history, zone.id(), ramp, steps);
                 if (!look.equals(ZoneLook.NONE)) {
                     looks.put(zone.id(), look);
                 }
@@ -112,7 +128,10 @@ public final class FindingsInk {
         }
         ranges.add(say("diagram.findings-ink.over", limits.get(limits.size() - 1)));
         return new Legend.Steps(
-                say("diagram.findings-ink.mean-coating-thickness-untinted", ramp.unitName()), ramp.unitName(), ranges);
+                say("diagram.findings-ink.mean-coating-thickness-untinted", ramp.unitName()),
+                ramp.unitName(),
+                limits,
+                ranges);
     }
 
     private static Optional<Legend.Key> rust(Map<ZoneId, ZoneLook> looks) {
@@ -146,14 +165,14 @@ public final class FindingsInk {
                 .toArray();
     }
 
-    private static ZoneLook look(Findings car, ZoneId zone, ThicknessRamp ramp, ThicknessSteps steps) {
+    private static ZoneLook look(
+            Measured car, Optional<FinishHistory> history, ZoneId zone, ThicknessRamp ramp, ThicknessSteps steps) {
         OptionalDouble mean = car.thickness()
                 .zone(zone)
                 .filter(ZoneThickness::readable)
                 .map(ZoneThickness::meanUm)
                 .orElse(OptionalDouble.empty());
-        int hatch = car.history()
-                .zone(zone)
+        int hatch = history.flatMap(judged -> judged.zone(zone))
                 .map(ZoneHistory::refinishScore)
                 .map(ZoneLook::hatchOf)
                 .orElse(0);
@@ -167,7 +186,7 @@ public final class FindingsInk {
     }
 
     /** A hole outlined on a photo, or seen and said. */
-    private static boolean isThrough(Findings car, ZoneId zone) {
+    private static boolean isThrough(Measured car, ZoneId zone) {
         boolean traced =
                 car.rust().zone(zone).map(rust -> rust.holes().orElse(0) > 0).orElse(false);
         return traced

@@ -3,6 +3,8 @@ package quarterlight.page;
 import java.util.Arrays;
 import java.util.List;
 import quarterlight.findings.Findings;
+import quarterlight.findings.Measured;
+import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Numerals;
 import quarterlight.units.ThicknessUnit;
@@ -23,8 +25,12 @@ public record ThicknessRamp(ThicknessUnit unit, double low, int doublings) {
 
     /** The scale that holds the zone means of all the cars; 1 to 16 mil if none was measured. */
     public static ThicknessRamp of(List<Findings> cars, ThicknessUnit unit) {
+        return of(unit, cars.stream().map(Findings::thickness).toList());
+    }
+
+    private static ThicknessRamp of(ThicknessUnit unit, List<ThicknessSurvey> cars) {
         double[] means = cars.stream()
-                .flatMap(car -> car.thickness().zones().stream())
+                .flatMap(car -> car.zones().stream())
                 .filter(ZoneThickness::readable)
                 .flatMapToDouble(zone -> zone.meanUm().stream())
                 .map(unit::fromUm)
@@ -41,6 +47,11 @@ public record ThicknessRamp(ThicknessUnit unit, double low, int doublings) {
             doublings++;
         }
         return new ThicknessRamp(unit, low, doublings);
+    }
+
+    /** The scale of one car before anything of it was judged. */
+    public static ThicknessRamp of(Measured car, ThicknessUnit unit) {
+        return of(unit, List.of(car.thickness()));
     }
 
     /** The same scale, wide enough for every spot of a car. */

@@ -8,10 +8,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import quarterlight.car.ZoneId;
 import quarterlight.compare.place.Counterpart;
+import quarterlight.file.CsvShape;
 
 /** Reads which zones of unlike bodies are laid side by side, {@code counterparts.csv}: common practice in our own choice. */
 public final class CounterpartTable {
@@ -20,7 +20,7 @@ public final class CounterpartTable {
     public static List<Counterpart> load() {
         try (InputStream in = CounterpartTable.class.getResourceAsStream("counterparts.csv");
                 Reader csv = new InputStreamReader(in, StandardCharsets.UTF_8)) {
-            return CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get().parse(csv).stream()
+            return CsvShape.withHeader().parse(csv).stream()
                     .map(CounterpartTable::row)
                     .toList();
         } catch (IOException e) {

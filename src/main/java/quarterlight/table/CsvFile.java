@@ -15,6 +15,7 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import quarterlight.file.CsvShape;
 import quarterlight.table.TableText.Unreadable;
 import quarterlight.table.cell.Cells;
 import quarterlight.table.cell.RowContext;
@@ -74,12 +75,7 @@ public final class CsvFile {
         }
 
         TableRead<T> run() throws Unreadable {
-            CSVFormat format = CSVFormat.DEFAULT
-                    .builder()
-                    .setDelimiter(delimiter)
-                    .setIgnoreEmptyLines(false)
-                    .setIgnoreSurroundingSpaces(true)
-                    .get();
+            CSVFormat format = CsvShape.withEveryLine(delimiter);
             List<Line> lines = new ArrayList<>();
             int line = 1;
             try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {

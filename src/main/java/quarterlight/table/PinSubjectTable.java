@@ -7,16 +7,12 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
+import quarterlight.file.CsvShape;
 import quarterlight.visit.PinSubjects;
 
 /** Reads the trade's usual words for what a pin shows, {@code shown.csv}: common practice in our own choice. */
 public final class PinSubjectTable {
-    private static final CSVFormat FORMAT = CSVFormat.DEFAULT
-            .builder()
-            .setHeader()
-            .setSkipHeaderRecord(true)
-            .setIgnoreEmptyLines(true)
-            .get();
+    private static final CSVFormat FORMAT = CsvShape.withHeader();
 
     private PinSubjectTable() {}
 

@@ -21,6 +21,7 @@ import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.Construction;
 import quarterlight.car.body.DriveSide;
 import quarterlight.car.body.EnginePlace;
+import quarterlight.file.CsvShape;
 import quarterlight.units.Worded;
 
 /** Reads the zone table that the program carries, {@code zones.csv}. */
@@ -46,11 +47,7 @@ public final class ZoneTable {
     }
 
     static ZoneCatalog read(Reader csv) throws IOException {
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
+        CSVFormat format = CsvShape.withHeader();
         List<Zone> zones = format.parse(csv).stream().map(ZoneTable::zone).toList();
         return new ZoneCatalog(zones);
     }

@@ -157,7 +157,7 @@ final class MainWindow {
 
     private void opened(OpenVisit visit) {
         parts.settings().change(settings -> settings.withRecent(visit.folder()));
-        visit.afterPainting(() -> rememberSoon(visit));
+        visit.afterValues(() -> rememberSoon(visit));
         VisitPanel fresh = new VisitPanel(parts, visit, actions, progress);
         bench = Optional.of(fresh);
         frame.titled(visit.visit().facts().car().name());

@@ -56,7 +56,7 @@ final class VisitPanel extends JPanel {
     private static final int SIDE_WIDTH = 690;
 
     private static final int SIDE_HEIGHT = 700;
-    private static final int USUAL_SHARE = 420;
+    private static final int USUAL_SHARE = 340;
     private static final int DIVIDER_PX = 5;
 
     private final transient UiContext parts;

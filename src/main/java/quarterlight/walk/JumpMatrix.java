@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import quarterlight.car.ZoneId;
 
 /**
@@ -64,10 +65,33 @@ final class JumpMatrix {
             }
             return new Ways(popular, near, mirror, kind);
         }
+
+        /** The same where zones that have none like them on the other side are so much less likely. */
+        Ways weighing(double single) {
+            return single == 1
+                    ? this
+                    : new Ways(
+                            weighed(popular, single),
+                            Stream.of(near).map(row -> weighed(row, single)).toArray(double[][]::new),
+                            mirror,
+                            Stream.of(kind).map(row -> weighed(row, single)).toArray(double[][]::new));
+        }
+
+        private double[] weighed(double[] row, double single) {
+            double[] shares = new double[row.length];
+            for (int j = 0; j < row.length; j++) {
+                shares[j] = mirror[j].length == 0 ? single * row[j] : row[j];
+            }
+            double all = Arrays.stream(shares).sum();
+            return all == 0
+                    ? new double[0]
+                    : Arrays.stream(shares).map(share -> share / all).toArray();
+        }
     }
 
     /** @param moves shares of the moves that do not go next door */
-    JumpMatrix(Ways ways, WalkModel.Moves moves) {
+    JumpMatrix(Ways all, WalkModel.Moves moves) {
+        Ways ways = all.weighing(moves.single());
         int n = ways.popular().length;
         double[] any = new double[n];
         double[][] known = new double[n][n];

@@ -24,17 +24,19 @@ public record WalkModel(
      * @param mirror share that go to the same place on the other side
      * @param kind share that go to a zone of the same kind
      * @param passedOver share of moves that pass over a zone without a photo
+     * @param single how likely a zone is that has none like it on the other side, against one that has: who goes from the left to the right
+     *     one photographs parts of which there are two
      */
-    public record Moves(double prior, double anyZone, double mirror, double kind, double passedOver) {}
+    public record Moves(double prior, double anyZone, double mirror, double kind, double passedOver, double single) {}
 
-    public static final WalkModel V4 = new WalkModel(
+    public static final WalkModel V5 = new WalkModel(
             List.of(
-                    new Moves(0.2, 0.06, 0, 0, 0.08),
-                    new Moves(0.2, 0.3, 0, 0, 0.08),
-                    new Moves(0.2, 0.1, 0, 0, 0.6),
-                    new Moves(0.2, 0.9, 0, 0, 0.08),
-                    new Moves(0.2, 0.1, 0.45, 0.1, 0.08),
-                    new Moves(0.2, 0.1, 0.1, 0.7, 0.08)),
+                    new Moves(0.2, 0.06, 0, 0, 0.08, 1),
+                    new Moves(0.2, 0.3, 0, 0, 0.08, 1),
+                    new Moves(0.2, 0.1, 0, 0, 0.6, 1),
+                    new Moves(0.2, 0.9, 0, 0, 0.08, 1),
+                    new Moves(0.2, 0.1, 0.45, 0.1, 0.08, 0.2),
+                    new Moves(0.2, 0.15, 0, 0.8, 0.08, 1)),
             0.97,
             0.5,
             0.8,

@@ -25,6 +25,9 @@ public record ZoneKin(Map<ZoneId, ZoneId> mirrors, Map<ZoneId, Map<ZoneId, Doubl
     /** How much likelier the same part elsewhere is than another zone of the group. Judgement. */
     private static final double SAME_PART = 4;
 
+    /** Over how many zones of its kind in between a zone grows less likely by e. Judgement. */
+    private static final double BETWEEN = 2;
+
     private static final Set<String> PLACES = Set.of("left", "right", "front", "rear", "middle", "spare");
 
     public ZoneKin {
@@ -52,6 +55,36 @@ public record ZoneKin(Map<ZoneId, ZoneId> mirrors, Map<ZoneId, Map<ZoneId, Doubl
             kinds.put(zone.id(), Map.copyOf(kin));
         }
         return new ZoneKin(mirrors, kinds);
+    }
+
+    /**
+     * The same for one who takes the zones of a kind in the order of a walk, from either end: each is less likely the more of its kind lie between, the
+     * shorter way round.
+     *
+     * @param order zones in the order in which one comes to them; zones that are not in it keep their weights
+     */
+    public ZoneKin inTurn(List<ZoneId> order) {
+        Map<ZoneId, Map<ZoneId, Double>> weighed = new HashMap<>();
+        kinds.forEach((from, kin) -> {
+            List<ZoneId> own = order.stream()
+                    .filter(zone -> zone.equals(from) || kin.containsKey(zone))
+                    .toList();
+            int at = own.indexOf(from);
+            Map<ZoneId, Double> row = new LinkedHashMap<>(kin);
+            if (at >= 0) {
+                row.replaceAll((zone, weight) -> weight * factor(own, at, own.indexOf(zone)));
+            }
+            weighed.put(from, Map.copyOf(row));
+        });
+        return new ZoneKin(mirrors, weighed);
+    }
+
+    private static double factor(List<ZoneId> own, int at, int to) {
+        if (to < 0) {
+            return 1;
+        }
+        int steps = Math.abs(to - at);
+        return Math.exp(-(Math.min(steps, own.size() - steps) - 1) / BETWEEN);
     }
 
     /** What is left of a zone's id without its place on the car. */

@@ -5,17 +5,9 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import quarterlight.car.Car;
-import quarterlight.car.FinishProfile;
-import quarterlight.car.Substrate;
-import quarterlight.car.body.Body;
-import quarterlight.car.body.BodyStyle;
-import quarterlight.car.body.Dimensions;
-import quarterlight.car.body.DriveSide;
+import quarterlight.visit.TestCars;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
@@ -94,16 +86,6 @@ public final class Visits {
     }
 
     private VisitFacts facts() {
-        Car car = new Car(
-                "Tamarisk",
-                Body.usual(BodyStyle.COUPE),
-                DriveSide.LEFT,
-                FinishProfile.UNKNOWN,
-                OptionalInt.empty(),
-                Optional.empty(),
-                Substrate.STEEL,
-                Map.of(),
-                Dimensions.NOT_GIVEN);
-        return VisitParts.facts(car, ZoneId.of(zone));
+        return TestCars.coupe(ZoneId.of(zone));
     }
 }

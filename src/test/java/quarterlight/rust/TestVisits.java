@@ -1,18 +1,12 @@
 package quarterlight.rust;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import quarterlight.car.Car;
-import quarterlight.car.FinishProfile;
-import quarterlight.car.Substrate;
-import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
-import quarterlight.car.body.Dimensions;
-import quarterlight.car.body.DriveSide;
+import quarterlight.visit.TestCars;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
@@ -48,17 +42,7 @@ public final class TestVisits {
     }
 
     public static VisitFacts facts(BodyStyle style) {
-        Car car = new Car(
-                "Tamarisk 1971",
-                Body.usual(style),
-                DriveSide.LEFT,
-                FinishProfile.UNKNOWN,
-                OptionalInt.empty(),
-                Optional.empty(),
-                Substrate.STEEL,
-                Map.of(),
-                Dimensions.NOT_GIVEN);
-        return VisitParts.facts(car, java.time.ZoneId.of("UTC"));
+        return VisitParts.facts(TestCars.of("Tamarisk 1971", style), java.time.ZoneId.of("UTC"));
     }
 
     public static <T> List<Recorded<T>> rows(List<T> values) {

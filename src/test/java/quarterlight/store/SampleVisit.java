@@ -25,9 +25,9 @@ import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.BriefWords;
 import quarterlight.visit.ReportLength;
+import quarterlight.visit.TestCars;
 import quarterlight.visit.VisitChoices;
 import quarterlight.visit.VisitFacts;
-import quarterlight.visit.VisitParts;
 import quarterlight.visit.photo.CameraId;
 import quarterlight.visit.photo.CaptureSource;
 import quarterlight.visit.photo.CaptureTime;
@@ -52,17 +52,7 @@ public final class SampleVisit {
 
     /** The least that a visit can be made of. */
     public static VisitFacts bareFacts() {
-        Car car = new Car(
-                "Tamarisk",
-                Body.usual(BodyStyle.COUPE),
-                DriveSide.LEFT,
-                FinishProfile.UNKNOWN,
-                OptionalInt.empty(),
-                Optional.empty(),
-                Substrate.STEEL,
-                Map.of(),
-                Dimensions.NOT_GIVEN);
-        return VisitParts.facts(car, java.time.ZoneId.of("America/Denver"));
+        return TestCars.coupe(java.time.ZoneId.of("America/Denver"));
     }
 
     /** Every fact given, with characters that trouble careless SQL. */

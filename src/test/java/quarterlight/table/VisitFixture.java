@@ -3,18 +3,12 @@ package quarterlight.table;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import quarterlight.car.Car;
-import quarterlight.car.FinishProfile;
-import quarterlight.car.Substrate;
-import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
-import quarterlight.car.body.Dimensions;
-import quarterlight.car.body.DriveSide;
 import quarterlight.table.cell.RowContext;
+import quarterlight.visit.TestCars;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
@@ -86,17 +80,7 @@ public final class VisitFixture {
     }
 
     public static VisitFacts facts() {
-        Car car = new Car(
-                "test car",
-                Body.usual(BodyStyle.COUPE),
-                DriveSide.LEFT,
-                FinishProfile.UNKNOWN,
-                OptionalInt.empty(),
-                Optional.empty(),
-                Substrate.STEEL,
-                Map.of(),
-                Dimensions.NOT_GIVEN);
-        return VisitParts.facts(car, ZoneId.of("America/Denver"));
+        return VisitParts.facts(TestCars.of("test car", BodyStyle.COUPE), ZoneId.of("America/Denver"));
     }
 
     public VisitRecord record() {

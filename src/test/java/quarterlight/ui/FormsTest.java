@@ -109,27 +109,13 @@ class FormsTest {
                 Optional.empty());
     }
 
-    private static Stream<Component> within(Container all) {
-        return Stream.of(all.getComponents())
-                .flatMap(one ->
-                        one instanceof Container inner ? Stream.concat(Stream.of(one), within(inner)) : Stream.of(one));
-    }
-
-    private static <T extends Component> T find(Container all, String name, Class<T> type) {
-        return within(all)
-                .filter(one -> name.equals(one.getName()))
-                .map(type::cast)
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("no " + name));
-    }
-
     /** Types into fields, the last of which is left by Enter. */
     private static void enter(Container form, String... fieldsAndWords) throws Exception {
         OpenedVisit.asked(() -> {
             for (int i = 0; i < fieldsAndWords.length; i += 2) {
-                find(form, fieldsAndWords[i], JTextField.class).setText(fieldsAndWords[i + 1]);
+                WindowParts.named(form, JTextField.class, fieldsAndWords[i]).setText(fieldsAndWords[i + 1]);
             }
-            find(form, fieldsAndWords[0], JTextField.class).postActionEvent();
+            WindowParts.named(form, JTextField.class, fieldsAndWords[0]).postActionEvent();
             return true;
         });
     }
@@ -138,7 +124,7 @@ class FormsTest {
     private static void faults(Container form, Map<String, String> sentences, String... sound) throws Exception {
         OpenedVisit.asked(() -> {
             sentences.forEach((name, sentence) -> {
-                JComponent field = find(form, name, JComponent.class);
+                JComponent field = WindowParts.named(form, JComponent.class, name);
                 assertThat(field.getClientProperty("JComponent.outline"))
                         .as(name)
                         .isEqualTo("error");
@@ -146,12 +132,12 @@ class FormsTest {
                         .isEqualTo(sentence);
             });
             for (String name : sound) {
-                assertThat(find(form, name, JComponent.class).getClientProperty("JComponent.outline"))
+                assertThat(WindowParts.named(form, JComponent.class, name).getClientProperty("JComponent.outline"))
                         .as(name)
                         .isNull();
             }
             if (!sentences.isEmpty()) {
-                assertThat(within(form)
+                assertThat(WindowParts.within(form)
                                 .filter(one -> "faults".equals(one.getName()) && one.isVisible())
                                 .map(one -> ((JLabel) one).getText()))
                         .singleElement()
@@ -220,7 +206,7 @@ class FormsTest {
         assertThat(record().statements()).isEmpty();
         OpenedVisit.asked(() -> {
             opened.visit().selection().zones(Set.of(SampleVisit.HOOD));
-            find(notes, "facet-damaged", AbstractButton.class).doClick();
+            WindowParts.named(notes, AbstractButton.class, "facet-damaged").doClick();
             return true;
         });
         enter(notes, "note-text", "dented at the front");
@@ -249,9 +235,9 @@ class FormsTest {
     private void keepMark(String... fieldsAndWords) throws Exception {
         OpenedVisit.asked(() -> {
             for (int i = 0; i < fieldsAndWords.length; i += 2) {
-                find(marks, fieldsAndWords[i], JTextField.class).setText(fieldsAndWords[i + 1]);
+                WindowParts.named(marks, JTextField.class, fieldsAndWords[i]).setText(fieldsAndWords[i + 1]);
             }
-            JTextField last = find(marks, fieldsAndWords[fieldsAndWords.length - 2], JTextField.class);
+            JTextField last = WindowParts.named(marks, JTextField.class, fieldsAndWords[fieldsAndWords.length - 2]);
             last.getActionMap().get("keep").actionPerformed(new ActionEvent(last, 0, ""));
             return true;
         });
@@ -267,7 +253,7 @@ class FormsTest {
         enter(notes, "figure-figure", "61,240");
         OpenedVisit.until(() -> opened.visit().visit().odometer().size() == 2);
         opened.visit().onStep(notesScreen::reveal);
-        JTabbedPane tabs = find(notes, "notes-tabs", JTabbedPane.class);
+        JTabbedPane tabs = WindowParts.named(notes, JTabbedPane.class, "notes-tabs");
 
         VisitRecord visit = record();
         comesBack(tabs, "claims", RecordKind.CLAIMS, visit.claims().get(0), "one owner");
@@ -278,7 +264,7 @@ class FormsTest {
     /** Removes a row and takes that back: its tab comes to the front, and it is the row in hand. */
     private <T> void comesBack(JTabbedPane tabs, String table, RecordKind<T> kind, Recorded<T> row, String words)
             throws Exception {
-        JTable rows = find(notes, table, JTable.class);
+        JTable rows = WindowParts.named(notes, JTable.class, table);
         OpenedVisit.asked(() -> {
             tabs.setSelectedIndex(0);
             opened.visit()
@@ -328,7 +314,7 @@ class FormsTest {
         assertThat(visit.features().get(0).value().from().text()).isEqualTo("1968-09");
         assertThat(visit.features().get(0).value().to().text()).isEqualTo("1971-06-02");
         assertThat(Stream.of(notes, marks, rust.side())
-                        .flatMap(FormsTest::within)
+                        .flatMap(WindowParts::within)
                         .map(Component::getName)
                         .filter(name -> name != null && name.matches(".*-(date|from|to|day|built)")))
                 .as("the date fields of these stations")
@@ -338,8 +324,8 @@ class FormsTest {
     @Test
     void rustNeverShowsTheAreaOfOnePhotoUnderAnother() throws Exception {
         OpenVisit visit = opened.visit();
-        JTable traces = find(rust.side(), "rust-traces", JTable.class);
-        JLabel figure = find(rust.side(), "rust-figure", JLabel.class);
+        JTable traces = WindowParts.named(rust.side(), JTable.class, "rust-traces");
+        JLabel figure = WindowParts.named(rust.side(), JLabel.class, "rust-figure");
         OpenedVisit.until(() -> visit.findings().isPresent());
         OpenedVisit.asked(() -> {
             visit.selection().photos(List.of(PHOTOS.get(0)));
@@ -373,7 +359,7 @@ class FormsTest {
                 .skip(1)
                 .findFirst()
                 .orElseThrow();
-        JTable gaps = find(notes, "gaps", JTable.class);
+        JTable gaps = WindowParts.named(notes, JTable.class, "gaps");
         String row = OpenedVisit.asked(() -> {
             notesScreen.reveal(second);
             return gaps.getValueAt(gaps.getSelectedRow(), 0) + ": " + gaps.getValueAt(gaps.getSelectedRow(), 1);

@@ -2,8 +2,6 @@ package quarterlight.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.Component;
-import java.awt.Container;
 import java.awt.HeadlessException;
 import java.awt.event.ActionEvent;
 import java.nio.charset.StandardCharsets;
@@ -160,8 +158,8 @@ class OneStepPerActionPropertyTest {
         AtomicBoolean there = new AtomicBoolean(screen.station() != Station.WORDS);
         while (!there.get()) {
             Thread.sleep(10);
-            SwingUtilities.invokeAndWait(() ->
-                    there.set(all(screen.side(), JTable.class).stream().anyMatch(table -> table.getRowCount() > 0)));
+            SwingUtilities.invokeAndWait(() -> there.set(WindowParts.within(screen.side(), JTable.class).stream()
+                    .anyMatch(table -> table.getRowCount() > 0)));
         }
     }
 
@@ -198,7 +196,7 @@ class OneStepPerActionPropertyTest {
         }
         visit.selection().photos(chosen);
         visit.selection().zones(Set.of(ZONES.get(random.nextInt(ZONES.size()))));
-        for (JTable table : all(screen.side(), JTable.class)) {
+        for (JTable table : WindowParts.within(screen.side(), JTable.class)) {
             int rows = table.getRowCount();
             if (rows > 0) {
                 table.clearSelection();
@@ -217,17 +215,17 @@ class OneStepPerActionPropertyTest {
                 String name = "command " + command.getValue(Command.NAME);
                 add(deeds, name, () -> command.actionPerformed(new ActionEvent(screen.side(), 0, "")));
             }
-            for (AbstractButton button : all(screen.side(), AbstractButton.class)) {
+            for (AbstractButton button : WindowParts.within(screen.side(), AbstractButton.class)) {
                 put(deeds, button, button.getText(), button::doClick);
             }
-            for (JComboBox<?> box : all(screen.side(), JComboBox.class)) {
+            for (JComboBox<?> box : WindowParts.within(screen.side(), JComboBox.class)) {
                 put(deeds, box, "choice", () -> {
                     if (box.isEnabled() && box.getItemCount() > 0) {
                         box.setSelectedIndex(Math.min(1, box.getItemCount() - 1));
                     }
                 });
             }
-            for (JTextField field : all(screen.side(), JTextField.class)) {
+            for (JTextField field : WindowParts.within(screen.side(), JTextField.class)) {
                 for (String line : LINES) {
                     put(deeds, field, line, () -> {
                         if (field.isEnabled() && field.isEditable()) {
@@ -256,19 +254,6 @@ class OneStepPerActionPropertyTest {
 
     private static void add(Map<String, Deed> deeds, String name, Runnable work) {
         deeds.put(name, new Deed(name, work));
-    }
-
-    private static <T extends JComponent> List<T> all(Container within, Class<T> kind) {
-        List<T> found = new ArrayList<>();
-        for (Component part : within.getComponents()) {
-            if (kind.isInstance(part)) {
-                found.add(kind.cast(part));
-            }
-            if (part instanceof Container inner) {
-                found.addAll(all(inner, kind));
-            }
-        }
-        return found;
     }
 
     /** Waits until the store has done what was asked and the screens know of it. */

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CopyOnWriteArrayList;
 import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
@@ -62,8 +63,12 @@ class WhileWorkingOutTest {
     @Test
     void noStationClaimsWhatIsNotWorkedOut() throws Exception {
         List<String> never = new ArrayList<>();
+        List<String> course = new CopyOnWriteArrayList<>();
         try (OpenedVisit opened = OpenedVisit.coupe(folder, WhileWorkingOutTest::fill, (parts, visit) -> {
             assertThat(visit.findings()).isEmpty();
+            visit.onMeasured(() -> course.add("measured " + visit.measured().isPresent() + ", judged "
+                    + visit.findings().isPresent()));
+            visit.onFindings(() -> course.add("judged"));
             NOT_YET.forEach(key -> never.add(parts.texts().get(key)));
             for (Station station : Station.values()) {
                 said.put(station, words(station, parts, visit));
@@ -71,7 +76,10 @@ class WhileWorkingOutTest {
             never.add(parts.texts().get("working.out"));
         })) {
             assertThat(opened.visit().visit().claims()).hasSize(1);
+            OpenedVisit.until(() -> course.contains("judged"));
         }
+        assertThat(course.get(0)).as("values do not wait for the judging").isEqualTo("measured true, judged false");
+        assertThat(course).filteredOn(told -> told.startsWith("measured")).hasSize(1);
         String working = never.remove(never.size() - 1);
         said.forEach((station, words) -> assertThat(words)
                 .as(station.name())
@@ -122,25 +130,13 @@ class WhileWorkingOutTest {
         screen.shown();
         visit.tellAll();
         visit.selection().zones(Set.of(HOOD));
-        tables(screen.side()).stream()
+        WindowParts.within(screen.side(), JTable.class).stream()
                 .filter(table -> table.getRowCount() > 0)
                 .forEach(table -> table.setRowSelectionInterval(0, 0));
         visit.tellAll();
         List<String> words = new ArrayList<>();
         collect(screen.side(), words);
         return words;
-    }
-
-    private static List<JTable> tables(Container in) {
-        List<JTable> tables = new ArrayList<>();
-        for (Component child : in.getComponents()) {
-            if (child instanceof JTable table) {
-                tables.add(table);
-            } else if (child instanceof Container more) {
-                tables.addAll(tables(more));
-            }
-        }
-        return tables;
     }
 
     /** What stands in tabs behind counts too. */

@@ -2,13 +2,10 @@ package quarterlight.ui;
 
 import java.awt.AWTException;
 import java.awt.Component;
-import java.awt.Container;
 import java.awt.Robot;
-import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.io.File;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
@@ -72,37 +69,14 @@ public final class WindowAtWork {
             throws InterruptedException, ReflectiveOperationException {
         AtomicReference<Boolean> done = new AtomicReference<>(false);
         for (int waited = 0; waited < MAX_WAIT_MS && !done.get(); waited += PAUSE_MS) {
-            SwingUtilities.invokeAndWait(
-                    () -> find(c -> c.isShowing() && wanted.test(c)).ifPresent(c -> {
+            SwingUtilities.invokeAndWait(() -> WindowParts.ofWindows()
+                    .filter(c -> c.isShowing() && wanted.test(c))
+                    .findFirst()
+                    .ifPresent(c -> {
                         work.accept(c);
                         done.set(true);
                     }));
             TimeUnit.MILLISECONDS.sleep(PAUSE_MS);
         }
-    }
-
-    private static Optional<Component> find(Predicate<Component> wanted) {
-        for (Window window : Window.getWindows()) {
-            Optional<Component> found = find(window, wanted);
-            if (found.isPresent()) {
-                return found;
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static Optional<Component> find(Component at, Predicate<Component> wanted) {
-        if (wanted.test(at)) {
-            return Optional.of(at);
-        }
-        if (at instanceof Container parent) {
-            for (Component child : parent.getComponents()) {
-                Optional<Component> found = find(child, wanted);
-                if (found.isPresent()) {
-                    return found;
-                }
-            }
-        }
-        return Optional.empty();
     }
 }

@@ -87,18 +87,9 @@ class WordsFitTest {
             Container side = Stations.screen(station, opened.parts(), opened.visit(), nothing)
                     .side();
             side.setSize(WIDTH, HEIGHT);
-            layOut(side);
-            layOut(side);
+            WindowParts.layOut(side);
+            WindowParts.layOut(side);
             find(side, station, found);
-        }
-    }
-
-    private static void layOut(Container container) {
-        container.doLayout();
-        for (Component one : container.getComponents()) {
-            if (one instanceof Container inner) {
-                layOut(inner);
-            }
         }
     }
 

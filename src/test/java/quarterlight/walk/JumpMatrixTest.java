@@ -35,13 +35,13 @@ class JumpMatrixTest {
     }
 
     private static JumpMatrix jumps(ZoneKin kin, WalkHabits habits, WalkModel.Moves moves) {
-        return new JumpMatrix(JumpMatrix.Ways.of(ZONES, NEXT_DOOR, kin, habits, WalkModel.V4), moves);
+        return new JumpMatrix(JumpMatrix.Ways.of(ZONES, NEXT_DOOR, kin, habits, WalkModel.V5), moves);
     }
 
     @Test
     void zonesOfAKindAreTheLikelierTheNearerOneOverStepsAndOne() {
         ZoneKin kin = new ZoneKin(Map.of(A, D), Map.of(A, Map.of(B, 1.0, C, 4.0, E, 9.0)));
-        double[] to = from(0, jumps(kin, WalkHabits.NONE, new WalkModel.Moves(1, 0.1, 0.2, 0.3, 0)));
+        double[] to = from(0, jumps(kin, WalkHabits.NONE, new WalkModel.Moves(1, 0.1, 0.2, 0.3, 0, 1)));
         // b is one step away, c two, e is never reached and counts as eight
         double b = 1.0 / 2;
         double c = 4.0 / 3;
@@ -56,11 +56,29 @@ class JumpMatrixTest {
                         EXACT);
     }
 
+    /** Of b, c and e, all of a kind with a and as far as stated, b and c have each other on the other side; e has none and counts a fifth. */
+    @Test
+    void whoGoesByPairsSeldomStopsAtAZoneOfWhichThereIsOne() {
+        ZoneKin kin = new ZoneKin(Map.of(A, D, D, A, B, C, C, B), Map.of(A, Map.of(B, 1.0, C, 4.0, E, 9.0)));
+        double[] to = from(0, jumps(kin, WalkHabits.NONE, new WalkModel.Moves(1, 0.1, 0.2, 0.3, 0, 0.2)));
+        double b = 1.0 / 2;
+        double c = 4.0 / 3;
+        double e = 0.2 * 9.0 / 9;
+        double all = b + c + e;
+        double any = 0.1 / 4.2;
+        assertThat(to)
+                .containsExactly(
+                        new double[] {
+                            any, any + 0.4 + 0.3 * b / all, any + 0.3 * c / all, any + 0.2, 0.2 * any + 0.3 * e / all
+                        },
+                        EXACT);
+    }
+
     @Test
     void whatAZoneHasNotGoesNextDoorAndWithoutADoorAnywhere() {
-        double[] plain = from(1, jumps(ZoneKin.NONE, WalkHabits.NONE, new WalkModel.Moves(1, 0.1, 0.2, 0.3, 0)));
+        double[] plain = from(1, jumps(ZoneKin.NONE, WalkHabits.NONE, new WalkModel.Moves(1, 0.1, 0.2, 0.3, 0, 1)));
         assertThat(plain).containsExactly(new double[] {0.47, 0.02, 0.47, 0.02, 0.02}, EXACT);
-        double[] apart = from(4, jumps(ZoneKin.NONE, WalkHabits.NONE, new WalkModel.Moves(1, 0.1, 0.2, 0.3, 0)));
+        double[] apart = from(4, jumps(ZoneKin.NONE, WalkHabits.NONE, new WalkModel.Moves(1, 0.1, 0.2, 0.3, 0, 1)));
         assertThat(apart).containsExactly(new double[] {0.2, 0.2, 0.2, 0.2, 0.2}, EXACT);
     }
 
@@ -68,7 +86,7 @@ class JumpMatrixTest {
     @Test
     void movesOfEarlierVisitsAreAddedToTheZonesNextDoor() {
         WalkHabits habits = new WalkHabits(Map.of(A, Map.of(C, 3)), Map.of(D, 5), GapCounts.NONE);
-        double[] to = from(0, jumps(ZoneKin.NONE, habits, new WalkModel.Moves(1, 0.1, 0, 0, 0)));
+        double[] to = from(0, jumps(ZoneKin.NONE, habits, new WalkModel.Moves(1, 0.1, 0, 0, 0, 1)));
         assertThat(to)
                 .containsExactly(new double[] {0.01, 0.01 + 0.9 * 0.8 / 3.8, 0.01 + 0.9 * 3 / 3.8, 0.06, 0.01}, EXACT);
     }
@@ -81,8 +99,8 @@ class JumpMatrixTest {
                         Map.of(A, Set.of(B, C)),
                         new ZoneKin(Map.of(A, C), Map.of(A, Map.of(C, 4.0))),
                         new WalkHabits(Map.of(A, Map.of(C, 3)), Map.of(), GapCounts.NONE),
-                        WalkModel.V4),
-                new WalkModel.Moves(1, 0.1, 0.2, 0.3, 0));
+                        WalkModel.V5),
+                new WalkModel.Moves(1, 0.1, 0.2, 0.3, 0, 1));
         double[] to = new double[2];
         jumps.forward(new double[] {1, 0}, to);
         assertThat(to).containsExactly(new double[] {0.05, 0.95}, EXACT);
@@ -91,7 +109,7 @@ class JumpMatrixTest {
 
     @Test
     void aMoveFromTheRightIsTheSameSumFromTheOtherSide() {
-        JumpMatrix jumps = jumps(ZoneKin.NONE, WalkHabits.NONE, new WalkModel.Moves(1, 0.1, 0, 0, 0.3));
+        JumpMatrix jumps = jumps(ZoneKin.NONE, WalkHabits.NONE, new WalkModel.Moves(1, 0.1, 0, 0, 0.3, 1));
         Random random = new Random(5);
         double[] left = random.doubles(5).toArray();
         double[] right = random.doubles(5).toArray();

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -20,14 +19,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterlight.capture.CorrectedTimes;
-import quarterlight.car.Car;
-import quarterlight.car.FinishProfile;
-import quarterlight.car.Substrate;
 import quarterlight.car.ZoneId;
-import quarterlight.car.body.Body;
-import quarterlight.car.body.BodyStyle;
-import quarterlight.car.body.Dimensions;
-import quarterlight.car.body.DriveSide;
+import quarterlight.visit.TestCars;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.CaptureSource;
@@ -90,17 +83,7 @@ class ReadingPlacesTest {
     }
 
     private VisitRecord visit() {
-        Car car = new Car(
-                "Tamarisk",
-                Body.usual(BodyStyle.COUPE),
-                DriveSide.LEFT,
-                FinishProfile.UNKNOWN,
-                OptionalInt.empty(),
-                Optional.empty(),
-                Substrate.STEEL,
-                Map.of(),
-                Dimensions.NOT_GIVEN);
-        return new VisitParts(VisitParts.facts(car, ZoneOffset.UTC))
+        return new VisitParts(TestCars.coupe(ZoneOffset.UTC))
                 .photos(photos)
                 .pins(pins)
                 .record();

@@ -19,12 +19,12 @@ class WalkChainTest {
             ZONES.get(0), Set.of(ZONES.get(1)),
             ZONES.get(1), Set.of(ZONES.get(0), ZONES.get(2)),
             ZONES.get(2), Set.of(ZONES.get(1)));
-    private static final WalkModel MODEL = WalkModel.V4;
+    private static final WalkModel MODEL = WalkModel.V5;
     private static final int MOMENTS = 5;
 
     private final JumpMatrix jumps = new JumpMatrix(
             JumpMatrix.Ways.of(ZONES, NEXT_DOOR, ZoneKin.NONE, WalkHabits.NONE, MODEL),
-            new WalkModel.Moves(1, 0.1, 0, 0, 0.08));
+            new WalkModel.Moves(1, 0.1, 0, 0, 0.08, 1));
 
     /** Next door nine in ten, one in ten to any of the three; by hand one step, and the four lengths written out. */
     @Test

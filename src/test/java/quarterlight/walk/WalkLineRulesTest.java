@@ -20,7 +20,7 @@ import quarterlight.walk.said.PlaceSaid;
 
 /** Single rules of docs/methods/zone-suggestion.md on a row of zones, each told by what changes when it alone does. */
 class WalkLineRulesTest {
-    private static final WalkModel V4 = WalkModel.V4;
+    private static final WalkModel V4 = WalkModel.V5;
 
     private static List<ZoneId> row(int count) {
         return IntStream.range(0, count)

@@ -37,14 +37,14 @@ public record WalkScores(Yardstick rule, Yardstick fresh, Yardstick learnt, List
                 return new Place(
                         zones.stream().map(Zone::id).toList(),
                         Neighbors.of(DiagramFile.shipped(coupe)).map(),
-                        ZoneKin.of(zones));
+                        ZoneKin.of(zones).inTurn(CoverageTable.load().walk()));
             } catch (DiagramRefused e) {
                 throw new AssertionError(e);
             }
         }
 
         public ZoneSuggestions suggestions(WalkHabits habits) {
-            return new ZoneSuggestions(zones, nextDoor, kin, habits, WalkModel.V4)
+            return new ZoneSuggestions(zones, nextDoor, kin, habits, WalkModel.V5)
                     .along(CoverageTable.load().walk());
         }
     }

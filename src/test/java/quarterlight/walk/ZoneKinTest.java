@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
@@ -28,6 +29,24 @@ class ZoneKinTest {
                 .doesNotContainKey(new ZoneId("wheel-front-left"))
                 .doesNotContainKey(new ZoneId("hood"));
         assertThat(kin("hood")).containsEntry(new ZoneId("roof"), 1.0).doesNotContainKey(new ZoneId("engine"));
+    }
+
+    /** Of four wheels in turn the opposite one is two away and counts 1 / sqrt(e) of its neighbor on either side; the spare wheel, not in the turn, as before. */
+    @Test
+    void whoTakesAKindInTurnComesToTheNextOfIt() {
+        List<ZoneId> order = Stream.of(
+                        "wheel-front-left", "hood", "wheel-rear-left", "wheel-rear-right", "wheel-front-right")
+                .map(ZoneId::new)
+                .toList();
+        Map<ZoneId, Double> turn = kin.inTurn(order).kinds().get(new ZoneId("wheel-front-left"));
+        assertThat(turn)
+                .containsEntry(new ZoneId("wheel-rear-left"), 4.0)
+                .containsEntry(new ZoneId("wheel-front-right"), 4.0)
+                .containsEntry(new ZoneId("wheel-rear-right"), 4 * Math.exp(-0.5))
+                .containsEntry(
+                        new ZoneId("spare-wheel"), kin("wheel-front-left").get(new ZoneId("spare-wheel")));
+        assertThat(kin.inTurn(order).mirrors()).isEqualTo(kin.mirrors());
+        assertThat(kin.inTurn(List.of()).kinds()).isEqualTo(kin.kinds());
     }
 
     @Test

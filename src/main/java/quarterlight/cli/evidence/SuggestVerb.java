@@ -71,14 +71,16 @@ public final class SuggestVerb implements Verb {
         }
         WalkHabitStore.Known known = new WalkHabitStore(around.settings()).of(visit);
         List<Zone> zones = around.zones().get().zonesOf(visit.facts().car().body());
+        List<ZoneId> usual =
+                OwnLists.coverage(around, CliOptions.pathAt(call, 0)).walk();
         List<PlaceSaid> said = said(visit, CliOptions.pathAt(call, 0));
         Map<PhotoId, List<Suggestion>> suggested = new ZoneSuggestions(
                         zones.stream().map(Zone::id).toList(),
                         nextDoor(CliOptions.pathAt(call, 0), visit.facts()),
-                        ZoneKin.of(zones),
+                        ZoneKin.of(zones).inTurn(usual),
                         known.habits(),
-                        WalkModel.V4)
-                .along(OwnLists.coverage(around, CliOptions.pathAt(call, 0)).walk())
+                        WalkModel.V5)
+                .along(usual)
                 .suggest(shots, said);
         Set<PhotoId> pinned = WalkShots.pins(visit).keySet();
         List<Photo> unpinned = visit.photos().stream()

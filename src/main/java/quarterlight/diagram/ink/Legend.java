@@ -21,15 +21,20 @@ public record Legend(Optional<Steps> steps, List<Key> keys) {
      *
      * @param title what is shown
      * @param unit of the numbers in the zones
+     * @param limits between the steps as shown, from the lowest; they stand for the ranges where these find no room
      * @param ranges of each step as shown, from the lowest
      */
-    public record Steps(String title, String unit, List<String> ranges) {
+    public record Steps(String title, String unit, List<String> limits, List<String> ranges) {
         public Steps {
             Objects.requireNonNull(title, "title");
             Objects.requireNonNull(unit, "unit");
+            limits = List.copyOf(limits);
             ranges = List.copyOf(ranges);
             if (ranges.size() != ThicknessSteps.HIGHEST - ThicknessSteps.LOWEST + 1) {
                 throw new IllegalArgumentException("every step says its range: " + ranges);
+            }
+            if (limits.size() != ranges.size() - 1) {
+                throw new IllegalArgumentException("limits stand between steps: " + limits);
             }
         }
     }

@@ -14,7 +14,7 @@ import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.diagram.ink.ZoneLook;
 import quarterlight.finish.scale.ThicknessSteps;
 
-/** Draws the legend into its band: the steps of the tint with their ranges, then the keys, in as many rows as the width asks for. */
+/** Draws the legend into its band: the steps of the tint with their ranges (the limits alone where these find no room), then the keys, in as many rows as the width asks for. */
 final class LegendDrawing {
     private static final double SIZE = 11;
     private static final double TITLE = 14;
@@ -80,11 +80,13 @@ final class LegendDrawing {
     }
 
     private void steps(Legend.Steps steps) {
-        double wide = steps.ranges().stream()
+        double whole = steps.ranges().stream()
                         .mapToDouble(range -> measure.width(range, SIZE, false))
                         .max()
                         .orElse(0)
                 + 8;
+        boolean narrow = whole * steps.ranges().size() > band.getWidth();
+        double wide = narrow ? band.getWidth() / steps.ranges().size() : whole;
         List<String> title =
                 wrapped(steps.title(), Math.max(wide * steps.ranges().size(), 0.94 * band.getWidth()));
         double widest = title.stream()
@@ -100,13 +102,23 @@ final class LegendDrawing {
             Rectangle2D swatch = new Rectangle2D.Double(left + i * wide, top(), wide, SWATCH_HEIGHT);
             drawn.add(DrawnItem.Filled.of(swatch, colors.ramp().at(ThicknessSteps.LOWEST + i, colors.palette())));
             drawn.add(DrawnItem.Stroked.of(swatch, colors.palette().gap(), 0.6));
-            String range = steps.ranges().get(i);
-            double at = left + i * wide + (wide - measure.width(range, SIZE, false)) / 2;
-            words(range, at, below(), colors.palette().ink());
+            if (!narrow) {
+                centered(steps.ranges().get(i), left + (i + 0.5) * wide);
+            } else if (i > 0) {
+                centered(steps.limits().get(i - 1), left + i * wide);
+            }
         }
         if (title.size() > 1) {
             x = band.getMaxX() + 1;
         }
+    }
+
+    private void centered(String text, double middle) {
+        words(
+                text,
+                middle - measure.width(text, SIZE, false) / 2,
+                below(),
+                colors.palette().ink());
     }
 
     /** Swatches beside each other; those that do not fit begin another row. */

@@ -34,6 +34,7 @@ import quarterlight.edit.intake.VisitThumbnails;
 import quarterlight.edit.list.VisitLists;
 import quarterlight.edit.spoken.SaidQuotes;
 import quarterlight.findings.Findings;
+import quarterlight.findings.Measured;
 import quarterlight.finish.place.ZoneSizes;
 import quarterlight.language.Language;
 import quarterlight.marks.code.DatePatterns;
@@ -93,7 +94,17 @@ public final class VisitWork {
 
     /** @throws TableUnreadable if the user's own list of date patterns cannot be read */
     public Findings findings(Path folder, VisitRecord visit) throws TableUnreadable {
-        return Findings.of(visit, catalog, areas.apply(folder, visit.facts()), patterns(folder));
+        return findings(folder, measured(folder, visit));
+    }
+
+    /** What of a visit is known without judging it. */
+    public Measured measured(Path folder, VisitRecord visit) {
+        return Measured.of(visit, catalog, areas.apply(folder, visit.facts()));
+    }
+
+    /** @throws TableUnreadable if the user's own list of date patterns cannot be read */
+    public Findings findings(Path folder, Measured measured) throws TableUnreadable {
+        return measured.judged(patterns(folder));
     }
 
     /** How far each zone is covered by what a visit holds now, in the order of the walk; asked for by the user's own lists if there are any. */

@@ -64,7 +64,7 @@ public final class NextSpots {
     }
 
     /** Mean and variance of the log level of a story given the panel's own spots, both normal. */
-    private static double[] level(LifeStory story, double factory, Panel panel) {
+    static double[] level(LifeStory story, double factory, Panel panel) {
         double mil = Math.exp(factory);
         double mean =
                 switch (story) {
@@ -94,7 +94,8 @@ public final class NextSpots {
         return new double[] {weighted / precision, 1 / precision};
     }
 
-    private static void path(double[] chances, double[][] known, SplittableRandom random, double[] after) {
+    /** One walk of spots: adds its share of the entropy left after each, the known level and spread of each story standing in {@code known}. */
+    static void path(double[] chances, double[][] known, SplittableRandom random, double[] after) {
         int story = pick(chances, random);
         double level = known[story][0] + Math.sqrt(known[story][1]) * random.nextGaussian();
         double[] now = chances.clone();
@@ -123,7 +124,7 @@ public final class NextSpots {
     }
 
     /** Predictive density of a spot; the belief about the level moves with it. */
-    private static double likelihood(LifeStory story, double y, double[] belief) {
+    static double likelihood(LifeStory story, double y, double[] belief) {
         double spread = Math.sqrt(belief[1] + WITHIN * WITHIN);
         double base = Lattice.normal(y, belief[0], spread);
         double density = base;
@@ -153,7 +154,7 @@ public final class NextSpots {
     }
 
     /** Entropy of a yes-no question in bits. */
-    private static double entropy(double p) {
+    static double entropy(double p) {
         return p <= 0 || p >= 1 ? 0 : -(p * Math.log(p) + (1 - p) * Math.log(1 - p)) / Math.log(2);
     }
 }

@@ -1,5 +1,6 @@
 package quarterlight.finish.model;
 
+import quarterlight.finish.number.FixedNumber;
 import quarterlight.finish.number.JudgedNumber;
 import quarterlight.finish.number.LifeStory;
 import quarterlight.finish.number.SignRates;
@@ -36,12 +37,13 @@ final class SignFactors {
         for (LifeStory story : LifeStory.values()) {
             double factor = Math.pow(share, panel.noMetal());
             if (story == LifeStory.SKIM) {
-                factor = Math.pow(share + .1, panel.noMetal());
+                factor = Math.pow(share + FixedNumber.NO_METAL_SKIM.value(), panel.noMetal());
             } else if (story == LifeStory.PATCH) {
+                double onFiller = FixedNumber.NO_METAL_PATCH.value();
                 factor = 0;
                 for (int s = 0; s < PanelTable.ON_PATCH.length; s++) {
-                    factor +=
-                            PanelTable.PATCH_SHARE[s] * Math.pow(share + .12 * PanelTable.ON_PATCH[s], panel.noMetal());
+                    factor += PanelTable.PATCH_SHARE[s]
+                            * Math.pow(share + onFiller * PanelTable.ON_PATCH[s], panel.noMetal());
                 }
             }
             factors[story.ordinal()] = factor;

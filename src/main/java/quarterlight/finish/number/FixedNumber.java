@@ -19,6 +19,8 @@ public enum FixedNumber implements Worded {
     TOGETHER(.5, "share of patches of filler whose spots lie together, where places are known"),
     SKIM_SPREAD(.5, "log-sd of the level of a skimmed panel from panel to panel"),
     SKIM_TOUCHED(.85, "share of the spots of a skimmed panel that stand on filler"),
+    NO_METAL_PATCH(.12, "share of spots on the filler of a patch that find no metal, besides those anywhere"),
+    NO_METAL_SKIM(.1, "share of spots on a skim that find no metal, besides those anywhere"),
     OTHER_LEVEL_MIL(4.2, "mil: level of a factory finish whose profile was told wrong or that was polished thin"),
     OTHER_LEVEL_SPREAD(.42, "log-sd of that"),
     OTHER_LEVEL_SHARE(.18, "share of such cars"),

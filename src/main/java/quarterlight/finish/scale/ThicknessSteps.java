@@ -1,7 +1,10 @@
 package quarterlight.finish.scale;
 
+import java.util.Arrays;
 import java.util.List;
+import quarterlight.car.FinishProfile;
 import quarterlight.finish.FinishHistory;
+import quarterlight.thickness.statistics.Quantiles;
 
 /**
  * Seven steps of thickness, from far below to far above what a car should read. The middle step runs from 0.8 to 1.25 times the car's own
@@ -36,6 +39,20 @@ public record ThicknessSteps(List<Double> limitsUm) {
     /** The steps of a car by its own level and its kind of finish. */
     public static ThicknessSteps of(FinishHistory history) {
         return of(history.carLevel().um(), FactoryRange.of(history.profile()));
+    }
+
+    /**
+     * The steps while the car's own level is not worked out: by the median of those panels that read as a factory finish of its kind can, by
+     * the middle of that range if none does.
+     *
+     * @param meansUm of the panels
+     */
+    public static ThicknessSteps beforeJudging(FinishProfile profile, double[] meansUm) {
+        FactoryRange factory = FactoryRange.of(profile);
+        double[] usual = Arrays.stream(meansUm)
+                .filter(um -> um >= factory.lowUm() && um <= factory.highUm())
+                .toArray();
+        return of(usual.length == 0 ? (factory.lowUm() + factory.highUm()) / 2 : Quantiles.median(usual), factory);
     }
 
     /** @param levelUm the car's own level */

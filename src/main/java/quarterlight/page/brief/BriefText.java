@@ -179,15 +179,34 @@ public final class BriefText {
         if (car.visit().marks().isEmpty()) {
             return Optional.empty();
         }
-        boolean contradicted = matters.all().stream()
+        if (found(MatterRule.IDENTITY_CONTRADICTS, MatterRule.NUMBER_CONTRADICTS) > 0) {
+            return Optional.empty();
+        }
+        int marks = car.visit().marks().size();
+        long dates = found(MatterRule.MAIN_PART_DATE, MatterRule.PART_DATE, MatterRule.DATE_ORDER);
+        long features = found(MatterRule.FEATURE);
+        List<String> others = new ArrayList<>();
+        if (dates > 0) {
+            others.add(say("brief.brief-text.dates", dates));
+        }
+        if (features > 0) {
+            others.add(say("brief.brief-text.features", features));
+        }
+        return Optional.of(
+                others.isEmpty()
+                        ? say("brief.brief-text.no-number-read-contradicts-another", marks)
+                        : say(
+                                "brief.brief-text.no-number-but-others",
+                                marks,
+                                String.join(say("brief.brief-text.and-2"), others),
+                                dates + features));
+    }
+
+    private long found(MatterRule... rules) {
+        return matters.all().stream()
                 .flatMap(matter -> matter.findings().stream())
-                .anyMatch(finding -> finding.rule() == MatterRule.IDENTITY_CONTRADICTS
-                        || finding.rule() == MatterRule.NUMBER_CONTRADICTS);
-        return contradicted
-                ? Optional.empty()
-                : Optional.of(say(
-                        "brief.brief-text.no-number-read-contradicts-another",
-                        car.visit().marks().size()));
+                .filter(finding -> List.of(rules).contains(finding.rule()))
+                .count();
     }
 
     private Optional<String> unseen() {

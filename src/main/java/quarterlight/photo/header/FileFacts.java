@@ -20,14 +20,33 @@ import quarterlight.visit.photo.Sha256;
  * @param notes what was odd, in sentences
  * @param preview the small JPEG that the file carries, in stored orientation, if any
  * @param more what only some media have
+ * @param damageTold whether a note says already that damage keeps it from being shown
  */
 public record FileFacts(
-        MediaType type, MediaHeader header, List<String> notes, Optional<Preview> preview, MediaFacts more) {
+        MediaType type,
+        MediaHeader header,
+        List<String> notes,
+        Optional<Preview> preview,
+        MediaFacts more,
+        boolean damageTold) {
     public FileFacts {
         Objects.requireNonNull(type, "type");
         Objects.requireNonNull(header, "header");
         Objects.requireNonNull(more, "more");
         notes = List.copyOf(notes);
+    }
+
+    /** Of what nothing keeps from being shown, as far as its header tells. */
+    public FileFacts(
+            MediaType type, MediaHeader header, List<String> notes, Optional<Preview> preview, MediaFacts more) {
+        this(type, header, notes, preview, more, false);
+    }
+
+    /** The same, and that damage keeps it from being shown. */
+    public FileFacts damaged(String note) {
+        List<String> all = new ArrayList<>(notes);
+        all.add(note);
+        return new FileFacts(type, header, all, preview, more, true);
     }
 
     /** Of a medium without a picture or a camera: its format and what was odd. */

@@ -64,21 +64,19 @@ public final class MetadataReader {
     private FileFacts jpeg(Path file) throws IOException {
         JpegHeader header = JpegHeader.read(file);
         ExifFacts exif = ExifFacts.of(header.exif(), clock.instant());
-        List<String> notes = new ArrayList<>(exif.notes());
-        if (!header.complete() || header.width().isEmpty()) {
-            notes.add("The JPEG data is damaged; the file is kept, but it cannot be shown.");
-        }
-        return picture(MediaType.JPEG, exif, header.width(), header.height(), notes);
+        FileFacts facts = picture(MediaType.JPEG, exif, header.width(), header.height());
+        return header.complete() && header.width().isPresent()
+                ? facts
+                : facts.damaged("The JPEG data is damaged; the file is kept, but it cannot be shown.");
     }
 
     private FileFacts container(Path file, MediaType type, HeaderReading<PictureHeader> reading) throws IOException {
         PictureHeader header = whatStands(file, reading, PictureHeader.UNREADABLE);
         ExifFacts exif = ExifFacts.of(header.exif(), clock.instant());
-        List<String> notes = new ArrayList<>(exif.notes());
-        if (header.width().isEmpty()) {
-            notes.add("The " + type.word() + " data is damaged; the file is kept, but it cannot be shown.");
-        }
-        return picture(type, exif, header.width(), header.height(), notes);
+        FileFacts facts = picture(type, exif, header.width(), header.height());
+        return header.width().isPresent()
+                ? facts
+                : facts.damaged("The " + type.word() + " data is damaged; the file is kept, but it cannot be shown.");
     }
 
     /** A camera's own format is shown by the JPEG in it, so that one's size counts. */
@@ -102,18 +100,13 @@ public final class MetadataReader {
             }
         }
         ExifFacts exif = ExifFacts.of(metadata, blocks, notes, clock.instant());
-        List<String> all = new ArrayList<>(exif.notes());
-        if (shown.flatMap(header -> header.width().isPresent() ? Optional.of(header) : Optional.empty())
-                .isEmpty()) {
-            all.add("The " + type.word()
-                    + " data is damaged, or holds no picture; the file is kept, but it cannot be shown.");
-        }
-        return picture(
-                type,
-                exif,
-                shown.map(JpegHeader::width).orElse(OptionalInt.empty()),
-                shown.map(JpegHeader::height).orElse(OptionalInt.empty()),
-                all);
+        OptionalInt width = shown.map(JpegHeader::width).orElse(OptionalInt.empty());
+        FileFacts facts =
+                picture(type, exif, width, shown.map(JpegHeader::height).orElse(OptionalInt.empty()));
+        return width.isPresent()
+                ? facts
+                : facts.damaged("The " + type.word()
+                        + " data is damaged, or holds no picture; the file is kept, but it cannot be shown.");
     }
 
     /** A TIFF file is one Exif structure with the picture in it. */
@@ -126,7 +119,6 @@ public final class MetadataReader {
             notes.add("The TIFF data is damaged; the file is kept.");
         }
         ExifFacts exif = ExifFacts.of(metadata, List.of(), notes, clock.instant());
-        notes = new ArrayList<>(exif.notes());
         OptionalInt width = OptionalInt.empty();
         OptionalInt height = OptionalInt.empty();
         for (ExifIFD0Directory directory : metadata.getDirectoriesOfType(ExifIFD0Directory.class)) {
@@ -137,10 +129,10 @@ public final class MetadataReader {
                 height = OptionalInt.of(down);
             }
         }
-        if (width.isEmpty() && notes.isEmpty()) {
-            notes.add("The TIFF data is damaged; the file is kept, but it cannot be shown.");
-        }
-        return picture(MediaType.TIFF, exif, width, height, notes);
+        FileFacts facts = picture(MediaType.TIFF, exif, width, height);
+        return width.isPresent() || !facts.notes().isEmpty()
+                ? facts
+                : facts.damaged("The TIFF data is damaged; the file is kept, but it cannot be shown.");
     }
 
     private FileFacts film(Path file, MediaType type) throws IOException {
@@ -183,8 +175,7 @@ public final class MetadataReader {
         }
     }
 
-    private static FileFacts picture(
-            MediaType type, ExifFacts exif, OptionalInt width, OptionalInt height, List<String> notes) {
+    private static FileFacts picture(MediaType type, ExifFacts exif, OptionalInt width, OptionalInt height) {
         boolean known = width.isPresent() && height.isPresent() && width.getAsInt() > 0 && height.getAsInt() > 0;
         boolean turned = exif.orientation() >= 5 && type != MediaType.HEIC && type != MediaType.AVIF;
         return new FileFacts(
@@ -199,7 +190,7 @@ public final class MetadataReader {
                         exif.orientation(),
                         OptionalDouble.empty(),
                         exif.contentId()),
-                notes,
+                exif.notes(),
                 exif.preview(),
                 MediaFacts.ofLens(exif.focal35Mm()));
     }

@@ -67,8 +67,7 @@ public final class PaperFile implements AutoCloseable {
         try (PaperFile paper = open(file)) {
             int pages = paper.document.getNumberOfPages();
             if (pages < 1) {
-                notes.add("The paper has no page that can be shown; the file is kept.");
-                return FileFacts.of(MediaType.PDF, MediaFacts.NONE, notes);
+                return unread("The paper has no page that can be shown; the file is kept.");
             }
             if (pages > MAX_PAGES) {
                 notes.add("The paper says it has " + pages + " pages; the first " + MAX_PAGES
@@ -85,9 +84,12 @@ public final class PaperFile implements AutoCloseable {
                     Optional.empty(),
                     MediaFacts.ofPages(Math.min(pages, MAX_PAGES)));
         } catch (PictureUnreadable e) {
-            notes.add("The file is kept, but it cannot be shown: " + e.reason() + ".");
-            return FileFacts.of(MediaType.PDF, MediaFacts.NONE, notes);
+            return unread("The file is kept, but it cannot be shown: " + e.reason() + ".");
         }
+    }
+
+    private static FileFacts unread(String note) {
+        return FileFacts.of(MediaType.PDF, MediaFacts.NONE, List.of()).damaged(note);
     }
 
     /** A page upright in its own pixels, and the scale that brings it there. */

@@ -45,6 +45,7 @@ public final class FactsWire {
         Wire.optional(out, boxed(facts.more().pages()), DataOutputStream::writeInt);
         Wire.optional(out, facts.more().said(), FactsWire::writeWords);
         Wire.optional(out, boxed(facts.more().focal35Mm()), DataOutputStream::writeDouble);
+        out.writeBoolean(facts.damageTold());
     }
 
     public static FileFacts read(DataInputStream in) throws IOException {
@@ -68,7 +69,8 @@ public final class FactsWire {
                 new MediaHeader(captured, gps, position, camera, width, height, orientation, seconds, contentId),
                 notes,
                 preview,
-                new MediaFacts(pages, Optional.empty(), said, focal35Mm));
+                new MediaFacts(pages, Optional.empty(), said, focal35Mm),
+                in.readBoolean());
     }
 
     private static Optional<Double> boxed(OptionalDouble value) {

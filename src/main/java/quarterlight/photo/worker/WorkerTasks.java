@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -143,10 +142,8 @@ final class WorkerTasks {
             BufferedImage small = Pictures.fitted(picture, Pictures.THUMBNAIL);
             return new MediaProbe(facts, sharpness, List.of(), Optional.of(Thumbnail.of(small)));
         } catch (PictureUnreadable e) {
-            List<String> notes = new ArrayList<>();
-            if (facts.notes().stream().noneMatch(note -> note.contains("be shown"))) {
-                notes.add("The file is kept, but not shown: " + e.reason() + ".");
-            }
+            List<String> notes =
+                    facts.damageTold() ? List.of() : List.of("The file is kept, but not shown: " + e.reason() + ".");
             return new MediaProbe(facts, OptionalDouble.empty(), notes, previewOf(facts));
         }
     }

@@ -19,6 +19,7 @@ import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import quarterlight.file.CsvShape;
 import quarterlight.table.TableSource;
 import quarterlight.table.TableText;
 import quarterlight.table.TableText.Unreadable;
@@ -177,12 +178,7 @@ public record ForeignTable(String file, char delimiter, List<String> columns, Li
     }
 
     private static List<Line> lines(String text, char delimiter) throws Unreadable {
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setDelimiter(delimiter)
-                .setIgnoreEmptyLines(false)
-                .setIgnoreSurroundingSpaces(true)
-                .get();
+        CSVFormat format = CsvShape.withEveryLine(delimiter);
         List<Line> lines = new ArrayList<>();
         int number = 1;
         try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {

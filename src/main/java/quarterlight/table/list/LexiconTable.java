@@ -21,6 +21,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
+import quarterlight.file.CsvShape;
 import quarterlight.file.PlainFile;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.text.Quoted;
@@ -212,12 +213,7 @@ public final class LexiconTable {
 
     private static List<ListRow> rows(Reader text, List<String> columns) throws IOException {
         List<ListRow> rows = new ArrayList<>();
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .setIgnoreEmptyLines(true)
-                .get();
+        CSVFormat format = CsvShape.withHeader();
         for (CSVRecord record : format.parse(text)) {
             Map<String, String> cells = new TreeMap<>();
             columns.forEach(column -> cells.put(

@@ -114,6 +114,7 @@ public final class DiagramPanel extends DrawnComponent {
         registrations.add(visit.onVisit(this::visitChanged));
         registrations.add(visit.onUnderWay(this::showPins));
         visit.afterPainting(this::askForPins);
+        registrations.add(visit.onMeasured(this::redraw));
         registrations.add(visit.onFindings(this::redraw));
         registrations.add(visit.selection().onSelected(this::selectionChanged));
         registrations.add(visit.selection().onHovered(this::mark));
@@ -238,6 +239,7 @@ public final class DiagramPanel extends DrawnComponent {
     /** Asks for a new picture; the old one stays until it is there. */
     public void redraw() {
         if (getWidth() == 0 || getHeight() == 0) {
+            visit.measured().ifPresent(known -> visit.valuesStand());
             return;
         }
         drawn = Optional.of(visit.drawing());
@@ -245,6 +247,7 @@ public final class DiagramPanel extends DrawnComponent {
         visit.zones().forEach(zone -> names.put(zone, visit.label(zone)));
         DiagramInk ink = LayerInk.of(
                 parts.texts(),
+                visit.measured(),
                 visit.findings(),
                 visit.coverage(),
                 layers,
@@ -254,12 +257,6 @@ public final class DiagramPanel extends DrawnComponent {
         SceneWork.Wish wish =
                 new SceneWork.Wish(visit.drawing(), ink, inkPalette(), getWidth(), getHeight(), deviceScale(), view);
         visit.afterPainting(() -> work.request(wish));
-    }
-
-    private double deviceScale() {
-        return getGraphicsConfiguration() == null
-                ? 1
-                : getGraphicsConfiguration().getDefaultTransform().getScaleX();
     }
 
     private static InkPalette inkPalette() {
@@ -272,6 +269,7 @@ public final class DiagramPanel extends DrawnComponent {
         openPile();
         shown = Marked.zones(visit.selection());
         repaint();
+        visit.measured().ifPresent(known -> visit.valuesStand());
     }
 
     private void mark() {

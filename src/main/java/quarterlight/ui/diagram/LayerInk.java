@@ -14,6 +14,7 @@ import quarterlight.diagram.ink.PinMark;
 import quarterlight.diagram.ink.Surface;
 import quarterlight.diagram.ink.ZoneLook;
 import quarterlight.findings.Findings;
+import quarterlight.findings.Measured;
 import quarterlight.finish.scale.ThicknessSteps;
 import quarterlight.page.FindingsInk;
 import quarterlight.page.ThicknessRamp;
@@ -25,11 +26,13 @@ final class LayerInk {
     private LayerInk() {}
 
     /**
+     * @param measured what is known before anything was judged, shown until the findings are there
      * @param coverage how far zones are covered; in place of hatching by likelihood and of numbers if that layer is on
      * @param names the zones' names, shown where nothing was worked out yet
      */
     static DiagramInk of(
             Texts texts,
+            Optional<Measured> measured,
             Optional<Findings> findings,
             List<ZoneCoverage> coverage,
             Set<Layer> layers,
@@ -37,18 +40,32 @@ final class LayerInk {
             List<PinMark> pins,
             Map<ZoneId, String> names) {
         List<PinMark> shown = layers.contains(Layer.PINS) ? pins : List.of();
-        if (findings.isEmpty()) {
+        boolean covering = layers.contains(Layer.COVERAGE);
+        if (findings.isEmpty() && (covering || measured.isEmpty())) {
             return new DiagramInk(Map.of(), Map.of(), names, shown, Optional.empty());
         }
-        if (layers.contains(Layer.COVERAGE)) {
+        if (covering) {
             return coverage(texts, coverage, names, shown);
         }
+        if (findings.isEmpty()) {
+            Measured bare = measured.get();
+            ThicknessRamp ramp = ThicknessRamp.of(bare, unit);
+            return only(FindingsInk.of(bare, ramp), bare.steps(), ramp, layers, shown);
+        }
         ThicknessRamp ramp = ThicknessRamp.of(List.of(findings.get()), unit);
-        DiagramInk whole = FindingsInk.of(findings.get(), ramp, shown);
+        return only(
+                FindingsInk.of(findings.get(), ramp, shown),
+                ThicknessSteps.of(findings.get().history()),
+                ramp,
+                layers,
+                shown);
+    }
+
+    private static DiagramInk only(
+            DiagramInk whole, ThicknessSteps steps, ThicknessRamp ramp, Set<Layer> layers, List<PinMark> shown) {
         Map<ZoneId, ZoneLook> looks = new HashMap<>();
         whole.looks().forEach((zone, look) -> looks.put(zone, only(look, layers)));
-        Legend legend = FindingsInk.legend(
-                looks, shown, whole.letters(), ThicknessSteps.of(findings.get().history()), ramp);
+        Legend legend = FindingsInk.legend(looks, shown, whole.letters(), steps, ramp);
         return new DiagramInk(looks, Map.of(), whole.names(), shown, whole.letters(), Optional.of(legend));
     }
 

@@ -13,6 +13,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JSpinner;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
@@ -50,13 +51,15 @@ import quarterlight.visit.row.RecordKind;
  * beside them and every zone on one axis. Event thread only.
  */
 public final class GaugeScreen implements StationScreen {
+    private static final String LAST_OF_ZONE = "last-of-zone";
+
     private final UiContext parts;
     private final OpenVisit visit;
     private final Texts texts;
     private final GaugeEntry entry = new GaugeEntry();
     private final JPanel side = new JPanel(new MigLayout(
             "insets 12 16 12 16, gapx 16, gapy 6, wrap 2",
-            "[260!,fill][grow,fill,0::]",
+            "[300!,fill][grow,fill,0::]",
             "[][][][120:210:230,fill][grow,fill]"));
     private final JLabel zone = new JLabel(" ");
     private final JTextField field = new JTextField();
@@ -107,6 +110,10 @@ public final class GaugeScreen implements StationScreen {
         field.putClientProperty("FlatLaf.style", "font: +9");
         field.setHorizontalAlignment(JTextField.TRAILING);
         field.addActionListener(e -> typed());
+        for (String last : List.of("DOWN", "shift ENTER")) {
+            field.getInputMap().put(KeyStroke.getKeyStroke(last), LAST_OF_ZONE);
+        }
+        field.getActionMap().put(LAST_OF_ZONE, Command.of(texts, "gauge.last", this::typedLast));
         TypedText.keeping(field, this::takeTyped);
         Look.named(field, texts.get("gauge.entry"));
         Look.named(atEachPlace, texts.get("gauge.at-each-place"));
@@ -159,6 +166,15 @@ public final class GaugeScreen implements StationScreen {
     private void takeTyped() {
         if (!field.getText().isBlank()) {
             typed();
+        }
+    }
+
+    /** What was typed is the last value of its zone; one that is refused stays there. */
+    private void typedLast() {
+        boolean value = !field.getText().isBlank();
+        typed();
+        if (value && field.getText().isBlank()) {
+            nextZone();
         }
     }
 

@@ -18,6 +18,10 @@ public final class Listeners {
         return () -> listeners.remove(listener);
     }
 
+    public boolean isEmpty() {
+        return listeners.isEmpty();
+    }
+
     public void tell() {
         List.copyOf(listeners).forEach(Runnable::run);
     }

@@ -3,9 +3,11 @@ package quarterlight.ui.marks;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -232,7 +234,23 @@ public final class MarksScreen implements StationScreen {
                 .map(window -> texts.get("marks.built", DateText.of(window)))
                 .orElse(texts.get("marks.built.unknown"));
         return texts.get(
-                "marks.summary", report.marks().size(), report.contradictions().size(), built);
+                "marks.summary", report.marks().size(), report.contradictions().size(), built, kinds(report));
+    }
+
+    /** How many of the contradictions lie in numbers, dates and features, as the first page has them. */
+    private String kinds(MarksReport report) {
+        Map<String, Long> counts = report.contradictions().stream()
+                .collect(Collectors.groupingBy(
+                        one -> switch (one.kind()) {
+                            case NUMBER -> "marks.summary.numbers";
+                            case DATE, ORDER -> "marks.summary.dates";
+                            case FEATURE -> "marks.summary.features";
+                        },
+                        Collectors.counting()));
+        return Stream.of("marks.summary.numbers", "marks.summary.dates", "marks.summary.features")
+                .filter(counts::containsKey)
+                .map(key -> texts.get(key, counts.get(key)))
+                .collect(Collectors.joining(", "));
     }
 
     /** Everything is read by other patterns from now on. */

@@ -65,6 +65,8 @@ public final class PagesScreen implements StationScreen {
         this.make = new JButton(actions.makeIt());
         side.add(tools(), "span 2");
         pages = new ZoomScroll(preview, MOST_ZOOM, preview::factor);
+        // always there, so that its coming does not change the width that a page is drawn at
+        pages.setVerticalScrollBarPolicy(JScrollPane.VERTICAL_SCROLLBAR_ALWAYS);
         pages.setName("pages-zoom");
         side.add(pages);
         Command grounds = visit.grounds(preview::evidence);
@@ -92,7 +94,7 @@ public final class PagesScreen implements StationScreen {
             SwingUtilities.invokeLater(preview::refresh);
         });
         look.add(contents);
-        side.addComponentListener(new ComponentAdapter() {
+        pages.getViewport().addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent e) {
                 preview.refresh();

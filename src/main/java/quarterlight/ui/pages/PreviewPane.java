@@ -3,8 +3,10 @@ package quarterlight.ui.pages;
 import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
+import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.RenderingHints;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.image.BufferedImage;
@@ -141,6 +143,14 @@ final class PreviewPane extends JPanel implements Scrollable {
                 .orElse(new Dimension(300 - 2 * EDGE, 400 - 2 * EDGE));
     }
 
+    /** Whether the page stands there at the width that it was drawn at, so that no letter loses a line. */
+    boolean isSharp() {
+        return model.state()
+                .picture()
+                .filter(picture -> picture.getWidth() == wanted())
+                .isPresent();
+    }
+
     private int wanted() {
         return (int) Math.round(Math.max(200, visibleWidth() - 2 * EDGE) * factor);
     }
@@ -181,6 +191,8 @@ final class PreviewPane extends JPanel implements Scrollable {
         model.state().picture().ifPresent(picture -> {
             int x = left();
             Dimension page = page();
+            ((Graphics2D) g)
+                    .setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
             g.drawImage(picture, x, EDGE, page.width, page.height, null);
             g.setColor(isFocusOwner() ? Look.palette().accent() : Look.palette().line());
             g.drawRect(x - 1, EDGE - 1, page.width + 1, page.height + 1);

@@ -1,12 +1,16 @@
 package quarterlight.ui.pages;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.awt.Component;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
@@ -37,6 +41,8 @@ import quarterlight.visit.statement.Severity;
 /** What matters, most severe first, as the first page has it; the inspector can set another severity with the reason. Event thread only. */
 final class RankingPane extends TallPanel {
     private static final int ROWS = 9;
+    /** What a cell takes up beside its words: margins, letter and gap. */
+    private static final int BESIDE_WORDS = 6 + 16 + 6 + 6;
 
     private final transient UiContext parts;
     private final transient OpenVisit visit;
@@ -55,6 +61,7 @@ final class RankingPane extends TallPanel {
     private transient Optional<String> reasoned = Optional.empty();
 
     private boolean showing;
+    private int measuredFor;
 
     RankingPane(UiContext parts, OpenVisit visit, PagesActions actions) {
         super(new MigLayout("insets 8 16 8 24, wrap 1, gapy 6, fillx", "[grow,fill,0::]"));
@@ -77,6 +84,12 @@ final class RankingPane extends TallPanel {
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setVisibleRowCount(ROWS);
         list.setFixedCellWidth(1);
+        list.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent e) {
+                measureRows();
+            }
+        });
         list.setCellRenderer((shown, matter, index, selected, focused) -> cell(matter, selected));
         list.addListSelectionListener(e -> {
             if (!showing) {
@@ -135,6 +148,15 @@ final class RankingPane extends TallPanel {
         });
     }
 
+    /** Rows are as high as their words at the width of the list; a list asks for heights anew only if its fixed height changes. */
+    private void measureRows() {
+        if (list.getWidth() != measuredFor) {
+            measuredFor = list.getWidth();
+            list.setFixedCellHeight(1);
+            list.setFixedCellHeight(-1);
+        }
+    }
+
     private Optional<Matter> chosen() {
         return Optional.ofNullable(list.getSelectedValue());
     }
@@ -155,24 +177,38 @@ final class RankingPane extends TallPanel {
     }
 
     private Component cell(Matter matter, boolean selected) {
-        JPanel cell = new JPanel(new MigLayout("insets 3 6 3 6, gap 6, fillx", "[16!][grow,fill,0::]"));
+        JPanel cell = new JPanel(new MigLayout("insets 3 6 3 6, gap 6 2, fillx", "[16!][grow,fill,0::]"));
         cell.setBackground(selected ? list.getSelectionBackground() : list.getBackground());
         Color ink = selected ? list.getSelectionForeground() : list.getForeground();
         boolean grave = matter.severity() == Severity.GRAVE && !selected;
         JLabel letter = new JLabel(matter.letter().map(String::valueOf).orElse(""));
         letter.setForeground(grave ? Look.palette().grave() : ink);
-        JLabel words = new JLabel(matter.sentence());
-        words.setForeground(ink);
-        JLabel below = new JLabel(severity(matter) + " \u00b7 " + matter.place());
-        below.setForeground(
+        JTextArea words = wrapped(matter.sentence(), ink);
+        JTextArea below = wrapped(
+                severity(matter) + " \u00b7 " + matter.place(),
                 grave ? Look.palette().grave() : selected ? ink : Look.palette().secondInk());
-        cell.add(letter);
+        cell.add(letter, "ay top");
         cell.add(words, "wmin 0, wrap");
         cell.add(below, "skip 1, wmin 0");
         cell.getAccessibleContext()
                 .setAccessibleName(
                         letter.getText() + " " + severity(matter) + ", " + matter.place() + ": " + matter.sentence());
         return cell;
+    }
+
+    /** Words as high as they are when they are wrapped at the width of the list. */
+    private JTextArea wrapped(String text, Color ink) {
+        JTextArea words = new JTextArea(text);
+        words.setFont(list.getFont());
+        words.setBorder(BorderFactory.createEmptyBorder());
+        words.setOpaque(false);
+        words.setLineWrap(true);
+        words.setWrapStyleWord(true);
+        words.setForeground(ink);
+        words.setSize(Math.max(1, list.getWidth() - UIScale.scale(BESIDE_WORDS)), Short.MAX_VALUE);
+        // held: the layout would ask again at a width of its own
+        words.setPreferredSize(words.getPreferredSize());
+        return words;
     }
 
     private String severity(Matter matter) {

@@ -129,7 +129,7 @@ public final class PhotosScreen implements StationScreen {
         model.onHints(this::ask);
         visit.selection().onSelected(hints::rest);
         listChanged();
-        visit.afterPainting(this::begin);
+        visit.afterValues(this::begin);
         model.takeFirst();
     }
 

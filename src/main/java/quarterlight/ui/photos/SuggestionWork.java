@@ -97,9 +97,9 @@ final class SuggestionWork {
             ZoneSuggestions suggestions = new ZoneSuggestions(
                     q.zones().stream().map(Zone::id).toList(),
                     Neighbors.of(q.drawing().diagram()).map(),
-                    ZoneKin.of(q.zones()),
+                    ZoneKin.of(q.zones()).inTurn(usualWalk(q)),
                     known.habits(),
-                    WalkModel.V4);
+                    WalkModel.V5);
             line = Optional.of(suggestions
                     .along(usualWalk(q))
                     .line(WalkShots.of(q.visit(), q.alike().sets()), said(q)));

@@ -102,7 +102,7 @@ public final class WordsScreen implements StationScreen {
                 actions::keep, actions::drop, pane::change, this::hear, player::toggle, typed -> typed((char) typed));
         model.onChange(this::render);
         visit.onVisit(this::follow);
-        visit.afterPainting(this::follow);
+        visit.afterValues(this::follow);
         render();
     }
 

@@ -62,6 +62,7 @@ class DiagramSceneTest {
                 Optional.of(new Legend.Steps(
                         "Mean thickness",
                         "µm",
+                        List.of("60", "80", "130", "166", "260", "520"),
                         List.of(
                                 "under 60",
                                 "60 to 80",

@@ -13,8 +13,6 @@ import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
@@ -24,20 +22,13 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import quarterlight.car.Car;
-import quarterlight.car.FinishProfile;
-import quarterlight.car.Substrate;
-import quarterlight.car.body.Body;
-import quarterlight.car.body.BodyStyle;
-import quarterlight.car.body.Dimensions;
-import quarterlight.car.body.DriveSide;
 import quarterlight.photo.Refusal;
 import quarterlight.photo.originals.OriginalsAudit;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.task.Progress;
+import quarterlight.visit.TestCars;
 import quarterlight.visit.VisitFacts;
-import quarterlight.visit.VisitParts;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
 import quarterlight.visit.photo.Sha256;
@@ -236,16 +227,6 @@ class IntakeTest {
     }
 
     private static VisitFacts facts() {
-        Car car = new Car(
-                "Tamarisk",
-                Body.usual(BodyStyle.COUPE),
-                DriveSide.LEFT,
-                FinishProfile.UNKNOWN,
-                OptionalInt.empty(),
-                Optional.empty(),
-                Substrate.STEEL,
-                Map.of(),
-                Dimensions.NOT_GIVEN);
-        return VisitParts.facts(car, ZoneOffset.UTC);
+        return TestCars.coupe(ZoneOffset.UTC);
     }
 }

@@ -46,6 +46,16 @@ class ThicknessStepsTest {
         assertThat(thick.soundToUm()).isCloseTo(11.25 * 25.4, within(1e-9));
     }
 
+    @Test
+    void beforeTheLevelIsWorkedOutSoundPanelsSetItAndThickOnesDoNot() {
+        double[] mostlyRepainted = {4.4 * 25.4, 4.6 * 25.4, 4.9 * 25.4, 14 * 25.4, 15 * 25.4, 22 * 25.4, 30 * 25.4};
+        assertThat(ThicknessSteps.beforeJudging(FinishProfile.LACQUER, mostlyRepainted))
+                .isEqualTo(ThicknessSteps.of(4.6 * 25.4, FactoryRange.of(FinishProfile.LACQUER)));
+        assertThat(ThicknessSteps.beforeJudging(FinishProfile.ENAMEL, new double[] {20 * 25.4}))
+                .as("none reads as a factory finish can")
+                .isEqualTo(ThicknessSteps.beforeJudging(FinishProfile.ENAMEL, new double[0]));
+    }
+
     @ParameterizedTest
     @EnumSource(FinishProfile.class)
     void theOwnLevelAndTheFactoryRangeAreAlwaysTheMiddle(FinishProfile profile) {

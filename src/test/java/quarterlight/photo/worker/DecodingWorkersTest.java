@@ -143,11 +143,8 @@ class DecodingWorkersTest {
         assertThatThrownBy(() -> workers.look(file, MediaType.JPEG, NOW)).isInstanceOf(WorkerLost.class);
     }
 
-    @Test
-    void aWorkerThatDiesCostsNoMoreThanTheFileItWasAt() throws Exception {
-        isLookedAt(good(1));
-        Path slow = hostile("jpg-scans-small.jpg");
-        CompletableFuture<Throwable> told = CompletableFuture.supplyAsync(() -> {
+    private CompletableFuture<Throwable> lookedAtMeanwhile(Path slow) {
+        return CompletableFuture.supplyAsync(() -> {
             try {
                 workers.look(slow, MediaType.JPEG, NOW);
                 return new AssertionError("it was decoded");
@@ -155,6 +152,13 @@ class DecodingWorkersTest {
                 return e;
             }
         });
+    }
+
+    @Test
+    void aWorkerThatDiesCostsNoMoreThanTheFileItWasAt() throws Exception {
+        isLookedAt(good(1));
+        Path slow = hostile("jpg-scans-small.jpg");
+        CompletableFuture<Throwable> told = lookedAtMeanwhile(slow);
         TimeUnit.MILLISECONDS.sleep(400);
         ProcessHandle.current().children().forEach(ProcessHandle::destroyForcibly);
         assertThat(told.get(60, TimeUnit.SECONDS))
@@ -167,14 +171,7 @@ class DecodingWorkersTest {
     void workIsBrokenOffAtOnce() throws Exception {
         isLookedAt(good(1));
         Path slow = hostile("jpg-scans-small.jpg");
-        CompletableFuture<Throwable> told = CompletableFuture.supplyAsync(() -> {
-            try {
-                workers.look(slow, MediaType.JPEG, NOW);
-                return new AssertionError("it was decoded");
-            } catch (WorkerLost | IOException e) {
-                return e;
-            }
-        });
+        CompletableFuture<Throwable> told = lookedAtMeanwhile(slow);
         TimeUnit.MILLISECONDS.sleep(300);
         workers.breakOff();
         assertThat(told.get(5, TimeUnit.SECONDS))

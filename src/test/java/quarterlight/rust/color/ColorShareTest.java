@@ -1,6 +1,7 @@
 package quarterlight.rust.color;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
@@ -11,6 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
 import quarterlight.visit.annotation.Outline;
 import quarterlight.visit.annotation.PixelPoint;
 
@@ -163,5 +168,88 @@ class ColorShareTest {
                 ColorShare.of(new int[100], 10, 10, ring, new BitSet(), RustColor.V1, RustColor.USUAL_THRESHOLD);
         assertThat(share.pixels()).isEqualTo(100 - 36);
         assertThat(share.share()).hasValue(0);
+    }
+
+    /** Slanted and horizontal edges, a bay, a hole, parts beyond the picture: the geometry library says which middles lie within. */
+    @Test
+    void thePixelsAreThoseWhoseMiddleTheGeometryLibraryFindsWithin() {
+        double[][] shell = {
+            {-3.2, 4.1}, {11.7, -2.9}, {33.3, 6.4}, {21.9, 12.2}, {44.6, 27.8}, {12.3, 27.8}, {3.4, 19.1}
+        };
+        double[][] hole = {{9.1, 8.3}, {16.8, 9.9}, {12.2, 21.7}};
+        Outline outline = new Outline(points(shell), List.of(points(hole)));
+        GeometryFactory geometry = new GeometryFactory();
+        Polygon polygon = geometry.createPolygon(ring(geometry, shell), new LinearRing[] {ring(geometry, hole)});
+        BitSet expected = new BitSet();
+        for (int y = 0; y < 30; y++) {
+            for (int x = 0; x < 40; x++) {
+                if (polygon.contains(geometry.createPoint(new Coordinate(x + 0.5, y + 0.5)))) {
+                    expected.set(y * 40 + x);
+                }
+            }
+        }
+        int[] rust = new int[40 * 30];
+        Arrays.fill(rust, 0x8B4513);
+        ColorShare share = ColorShare.of(rust, 40, 30, outline, new BitSet(), RustColor.V1, RustColor.USUAL_THRESHOLD);
+        assertThat(expected.cardinality()).isBetween(650, 750);
+        assertThat(share.mask()).isEqualTo(expected);
+        assertThat(share.pixels()).isEqualTo(expected.cardinality());
+    }
+
+    private static List<PixelPoint> points(double[]... xy) {
+        return Arrays.stream(xy).map(p -> new PixelPoint(p[0], p[1])).toList();
+    }
+
+    private static LinearRing ring(GeometryFactory geometry, double[]... xy) {
+        Coordinate[] closed = new Coordinate[xy.length + 1];
+        for (int i = 0; i < closed.length; i++) {
+            closed[i] = new Coordinate(xy[i % xy.length][0], xy[i % xy.length][1]);
+        }
+        return geometry.createLinearRing(closed);
+    }
+
+    /** An edge through the middles of pixels: those on the left and top edge count, those on the right and bottom edge do not. */
+    @Test
+    void aMiddleOnTheEdgeCountsOnOneSideOnly() {
+        ColorShare share =
+                ColorShare.of(new int[100], 10, 10, rectangle(2.5, 3.5, 6.5, 5.5), new BitSet(), RustColor.V1, 0.5);
+        assertThat(share.pixels()).isEqualTo(4 * 2);
+    }
+
+    @Test
+    void aPixelAsLikelyAsTheThresholdCounts() {
+        int color = 0x7A6650;
+        double likeness = RustColor.V1.likeness(color);
+        assertThat(likeness).isBetween(0.05, 0.95);
+        assertThat(shareOfOne(color, likeness)).isEqualTo(1);
+        assertThat(shareOfOne(color, Math.nextUp(likeness))).isZero();
+    }
+
+    private static double shareOfOne(int color, double threshold) {
+        return ColorShare.of(new int[] {color}, 1, 1, rectangle(0, 0, 1, 1), new BitSet(), RustColor.V1, threshold)
+                .share()
+                .orElseThrow();
+    }
+
+    @Test
+    void aThresholdLiesAboveZeroAndUpToOne() {
+        assertThat(shareOfOne(0, 1)).isZero();
+        assertThat(shareOfOne(0, Double.MIN_VALUE)).isBetween(0.0, 1.0);
+        assertThatIllegalArgumentException().isThrownBy(() -> shareOfOne(0, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> shareOfOne(0, Math.nextUp(1.0)));
+    }
+
+    @ParameterizedTest(name = "{0} by {1}")
+    @CsvSource({"0,1", "1,0", "2,1", "1,2"})
+    void aPictureHasAsManyPixelsAsItsSizeSays(int width, int height) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ColorShare.of(
+                        new int[width * height == 0 ? 0 : 1],
+                        width,
+                        height,
+                        rectangle(0, 0, 1, 1),
+                        new BitSet(),
+                        RustColor.V1,
+                        0.5));
     }
 }

@@ -21,7 +21,7 @@ import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.reading.GaugeValue;
 import quarterlight.visit.reading.Reading;
 
-/** The pace of a gauge that types: no key but the values and one for each change of zone; points are clicked, near ones make a spot. */
+/** The pace of a gauge that types: no key but the values and one after each; points are clicked, near ones make a spot. */
 class EntryPaceRobotTest extends DeskRobot {
     private static final int ZONES = 20;
     private static final int AT_EACH = 6;
@@ -45,20 +45,20 @@ class EntryPaceRobotTest extends DeskRobot {
         List<String> values = new ArrayList<>();
         Random random = new Random(11);
         try {
+            robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
             for (int zone = 0; zone < ZONES; zone++) {
-                robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
                 for (int i = 0; i < AT_EACH; i++) {
                     String value = String.format(Locale.ROOT, "%d.%d", 3 + random.nextInt(6), random.nextInt(10));
                     values.add(value);
                     value.chars().forEach(c -> robot.pressAndReleaseKeys(c == '.' ? KeyEvent.VK_PERIOD : c));
-                    robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
+                    robot.pressAndReleaseKeys(i < AT_EACH - 1 ? KeyEvent.VK_ENTER : KeyEvent.VK_DOWN);
                 }
             }
             until("all readings are kept", () -> held().readings().size() == ZONES * AT_EACH);
         } finally {
             Toolkit.getDefaultToolkit().removeAWTEventListener(counter);
         }
-        int needed = values.stream().mapToInt(value -> value.length() + 1).sum() + ZONES;
+        int needed = values.stream().mapToInt(value -> value.length() + 1).sum() + 1;
         assertThat(pressed.get()).isEqualTo(needed);
         List<Reading> kept = readings();
         assertThat(kept.stream()

@@ -66,6 +66,7 @@ class PreviewRobotTest extends DeskRobot {
         until("they are fresh", () -> note().contains(TEXTS.get("pages.fresh")));
         PreviewPane preview = (PreviewPane) robot.finder().findByName("pages-preview", true);
         until("the words stand on the page", () -> place(preview).isPresent());
+        until("the page is drawn at the width it is shown at", () -> GuiActionRunner.execute(preview::isSharp));
         robot.click(preview, place(preview).orElseThrow(), MouseButton.LEFT_BUTTON, 1);
         until("its grounds are shown", () -> isShowing("lens"));
         Object first = GuiActionRunner.execute(() -> {

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.SpokenSample;
+import quarterlight.ui.WindowParts;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.OpenedVisit;
 import quarterlight.ui.kit.widget.FactTable;
@@ -36,11 +37,11 @@ class QuestionsTest {
 
     @SuppressWarnings("unchecked")
     private static List<Question> shown(WordsKeys keys) {
-        return ((FactTable<Question>) WordsKeys.find(keys.screen.side(), FactTable.class, "words-questions")).rows();
+        return ((FactTable<Question>) WindowParts.named(keys.screen.side(), FactTable.class, "words-questions")).rows();
     }
 
     private static void turn(WordsKeys keys) throws Exception {
-        JToggleButton toggle = WordsKeys.find(keys.screen.side(), JToggleButton.class, "words-asking");
+        JToggleButton toggle = WindowParts.named(keys.screen.side(), JToggleButton.class, "words-asking");
         OpenedVisit.until(() -> !shown(keys).isEmpty());
         SwingUtilities.invokeAndWait(toggle::doClick);
         keys.settle();
@@ -58,10 +59,10 @@ class QuestionsTest {
             assertThat(questions.get(0).voices().get(0)).contains("seller", "0:03", "no rust anywhere");
             assertThat(questions.get(1).zones()).containsExactly(new ZoneId("wheel-lip-rear-left"));
             assertThat(questions.get(2).zones()).contains(new ZoneId("rocker-right"));
-            assertThat(WordsKeys.find(keys.screen.side(), JToggleButton.class, "words-asking")
+            assertThat(WindowParts.named(keys.screen.side(), JToggleButton.class, "words-asking")
                             .getText())
                     .contains(String.valueOf(questions.size()));
-            assertThat(WordsKeys.find(keys.screen.side(), JTextArea.class, "words-question-said")
+            assertThat(WindowParts.named(keys.screen.side(), JTextArea.class, "words-question-said")
                             .getText())
                     .contains("0:33", "Left rocker is rusted through");
         }

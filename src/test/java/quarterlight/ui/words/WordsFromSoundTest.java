@@ -2,8 +2,6 @@ package quarterlight.ui.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.Component;
-import java.awt.Container;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.ui.SpokenSample;
+import quarterlight.ui.WindowParts;
 import quarterlight.ui.kit.OpenedVisit;
 import quarterlight.visit.VisitRecord;
 
@@ -36,19 +35,7 @@ class WordsFromSoundTest {
     }
 
     private static JButton button(WordsKeys keys, String name) {
-        return find(keys.screen.side(), name).orElseThrow();
-    }
-
-    private static Optional<JButton> find(Container within, String name) {
-        for (Component part : within.getComponents()) {
-            Optional<JButton> found = part instanceof JButton button && name.equals(part.getName())
-                    ? Optional.of(button)
-                    : part instanceof Container inner ? find(inner, name) : Optional.empty();
-            if (found.isPresent()) {
-                return found;
-            }
-        }
-        return Optional.empty();
+        return WindowParts.named(keys.screen.side(), JButton.class, name);
     }
 
     private static void press(WordsKeys keys) throws Exception {

@@ -1,7 +1,5 @@
 package quarterlight.ui.words;
 
-import java.awt.Component;
-import java.awt.Container;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.KeyListener;
@@ -16,6 +14,7 @@ import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
+import quarterlight.ui.WindowParts;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.OpenedVisit;
 import quarterlight.words.Draft;
@@ -59,16 +58,7 @@ final class WordsKeys implements AutoCloseable {
 
     private void layOut() {
         screen.side().setSize(WIDTH, HEIGHT);
-        lay(screen.side());
-    }
-
-    private static void lay(Container within) {
-        within.doLayout();
-        for (Component part : within.getComponents()) {
-            if (part instanceof Container inner) {
-                lay(inner);
-            }
-        }
+        WindowParts.layOut(screen.side());
     }
 
     JTable table() {
@@ -113,26 +103,11 @@ final class WordsKeys implements AutoCloseable {
     /** Types letters that find a zone, and takes it; the first goes to the list, so that the field opens. */
     void zone(String letters) throws Exception {
         type(letters.charAt(0));
-        JTextField field = find(screen.side(), JTextField.class, "zone-field");
+        JTextField field = WindowParts.named(screen.side(), JTextField.class, "zone-field");
         keys += letters.length() - 1;
         SwingUtilities.invokeAndWait(() -> field.setText(letters));
         press(field, "ENTER");
         settle();
-    }
-
-    static <T extends Component> T find(Container within, Class<T> type, String name) {
-        for (Component part : within.getComponents()) {
-            if (type.isInstance(part) && name.equals(part.getName())) {
-                return type.cast(part);
-            }
-            if (part instanceof Container inner) {
-                T found = find(inner, type, name);
-                if (found != null) {
-                    return found;
-                }
-            }
-        }
-        return null;
     }
 
     /** Counts keys that the test presses on its own. */
@@ -151,7 +126,7 @@ final class WordsKeys implements AutoCloseable {
         if (!done.await(60, TimeUnit.SECONDS)) {
             throw new AssertionError("the store did not answer");
         }
-        SwingUtilities.invokeAndWait(() -> lay(screen.side()));
+        SwingUtilities.invokeAndWait(() -> WindowParts.layOut(screen.side()));
         SwingUtilities.invokeAndWait(() -> {});
     }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.SpokenSample;
+import quarterlight.ui.WindowParts;
 import quarterlight.ui.kit.OpenedVisit;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.statement.Statement;
@@ -71,7 +72,7 @@ class WordsScreenTest {
     @Test
     void howManyAreOpenIsNotCutInASmallWindow() throws Exception {
         try (WordsKeys keys = keys()) {
-            JLabel count = WordsKeys.find(keys.screen.side(), JLabel.class, "words-count");
+            JLabel count = WindowParts.named(keys.screen.side(), JLabel.class, "words-count");
             assertThat(count.getPreferredSize().width).isPositive().isLessThanOrEqualTo(count.getWidth());
         }
     }

@@ -33,6 +33,13 @@ public abstract class DrawnComponent extends JComponent implements Accessible {
         }
     }
 
+    /** Pixels of the screen for each of its own; 1 before it has a place on a screen. */
+    public final double deviceScale() {
+        return getGraphicsConfiguration() == null
+                ? 1
+                : getGraphicsConfiguration().getDefaultTransform().getScaleX();
+    }
+
     private Accessible child(int place) {
         return new DrawnChild(this, part(place), place);
     }

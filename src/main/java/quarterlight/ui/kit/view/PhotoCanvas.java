@@ -139,12 +139,6 @@ public final class PhotoCanvas extends DrawnComponent {
         return photo;
     }
 
-    double deviceScale() {
-        return getGraphicsConfiguration() == null
-                ? 1
-                : getGraphicsConfiguration().getDefaultTransform().getScaleX();
-    }
-
     private double deviceWidth() {
         return Math.max(1, getWidth() * deviceScale());
     }

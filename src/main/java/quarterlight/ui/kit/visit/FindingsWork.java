@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import quarterlight.coverage.ZoneCoverage;
 import quarterlight.findings.Findings;
+import quarterlight.findings.Measured;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.UiContext;
@@ -16,9 +18,20 @@ import quarterlight.visit.VisitRecord;
 /** Works out the findings and the coverage of the last state of the visit in the background; states that were overtaken are left out. */
 final class FindingsWork {
     /** What was worked out of one state. */
-    private record Answer(Findings findings, List<ZoneCoverage> coverage) {}
+    private sealed interface Answer {
+        /** What is known before anything was judged. */
+        record Bare(Measured measured) implements Answer {}
 
-    private final LatestWork<VisitRecord, Optional<Answer>> work;
+        record Judged(Findings findings, List<ZoneCoverage> coverage) implements Answer {}
+
+        /** Nothing changed. */
+        record Same() implements Answer {}
+    }
+
+    private final Consumer<Measured> measured;
+    private final BiConsumer<Findings, List<ZoneCoverage>> judged;
+
+    private final LatestWork<VisitRecord, Answer> work;
     private final UiContext parts;
     private final Path folder;
     private final AtomicBoolean stale = new AtomicBoolean();
@@ -27,16 +40,23 @@ final class FindingsWork {
     private Optional<Findings> made = Optional.empty();
     private List<ZoneCoverage> coverage = List.of();
 
-    /** @param arrived told on the event thread; the same findings again if only the coverage changed */
-    FindingsWork(UiContext parts, Path folder, BiConsumer<Findings, List<ZoneCoverage>> arrived) {
+    /**
+     * @param measured told on the event thread, once, before the first findings
+     * @param judged told on the event thread; the same findings again if only the coverage changed
+     * @param failed told on the event thread what cannot be worked out
+     */
+    FindingsWork(
+            UiContext parts,
+            Path folder,
+            Consumer<Measured> measured,
+            BiConsumer<Findings, List<ZoneCoverage>> judged,
+            Consumer<Exception> failed) {
+        this.measured = measured;
+        this.judged = judged;
         this.parts = parts;
         this.folder = folder;
         this.work = new LatestWork<>(
-                "quarterlight-findings",
-                SwingUtilities::invokeLater,
-                (visit, course) -> answer(visit),
-                answer -> answer.ifPresent(fresh -> arrived.accept(fresh.findings(), fresh.coverage())),
-                parts.problems()::failed);
+                "quarterlight-findings", SwingUtilities::invokeLater, this::answer, this::tell, failed);
     }
 
     void request(VisitRecord visit) {
@@ -49,14 +69,26 @@ final class FindingsWork {
         request(visit);
     }
 
-    /** Nothing if the findings, what is told of them, and the coverage are those of the last answer. */
-    private Optional<Answer> answer(VisitRecord visit) throws TableUnreadable {
+    private void tell(Answer answer) {
+        if (answer instanceof Answer.Bare bare) {
+            measured.accept(bare.measured());
+        } else if (answer instanceof Answer.Judged fresh) {
+            judged.accept(fresh.findings(), fresh.coverage());
+        }
+    }
+
+    /** Nothing new if the findings, what is told of them, and the coverage are those of the last answer. */
+    private Answer answer(VisitRecord visit, LatestWork.Course<Answer> course) throws TableUnreadable {
         List<Object> evidence = evidence(visit);
         boolean fresh = stale.getAndSet(false)
                 || made.isEmpty()
                 || !last.map(evidence::equals).orElse(false);
         if (fresh) {
-            made = Optional.of(parts.work().findings(folder, visit));
+            Measured bare = parts.work().measured(folder, visit);
+            if (made.isEmpty()) {
+                course.soFar(new Answer.Bare(bare));
+            }
+            made = Optional.of(parts.work().findings(folder, bare));
             last = Optional.of(evidence);
         }
         List<Object> told = told(visit);
@@ -68,10 +100,10 @@ final class FindingsWork {
         Findings findings = made.get();
         List<ZoneCoverage> covered = parts.work().coverage(folder, findings, visit);
         if (!fresh && same && covered.equals(coverage)) {
-            return Optional.empty();
+            return new Answer.Same();
         }
         coverage = covered;
-        return Optional.of(new Answer(findings, covered));
+        return new Answer.Judged(findings, covered);
     }
 
     /** What the findings rest on; a pin or a caption changes none of them. */

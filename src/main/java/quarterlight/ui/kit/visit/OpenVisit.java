@@ -10,12 +10,14 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.ZoneCoverage;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.findings.Findings;
+import quarterlight.findings.Measured;
 import quarterlight.photo.intake.FilePreview;
 import quarterlight.store.VisitStore;
 import quarterlight.ui.kit.Command;
@@ -38,11 +40,15 @@ public final class OpenVisit {
         T run(VisitStore store) throws Exception;
     }
 
+    /** What waits for the values on the drawing waits no longer than this. */
+    private static final int VALUES_MS = 2_000;
+
     private final UiContext parts;
     private final StoreThread thread;
     private final PhotoImages images;
     private final Selection selection = new Selection();
     private final Listeners visitListeners = new Listeners();
+    private final Listeners measuredListeners = new Listeners();
     private final Listeners findingsListeners = new Listeners();
     private final Listeners underWayListeners = new Listeners();
     private final List<List<Pin>> underWay = new ArrayList<>();
@@ -52,10 +58,12 @@ public final class OpenVisit {
     private Function<Subject, Optional<String>> glanced = subject -> Optional.empty();
     private StoreThread.State state;
     private Drawing drawing;
+    private Optional<Measured> measured = Optional.empty();
     private Optional<Findings> findings = Optional.empty();
     private List<FilePreview> coming = List.of();
     private List<ZoneCoverage> coverage = List.of();
     private Optional<List<Runnable>> waiting = Optional.of(new ArrayList<>());
+    private Optional<List<Runnable>> later = Optional.of(new ArrayList<>());
 
     /** The diagram of the car and the middles of its zones. */
     public record Drawing(BodyDiagram diagram, ZonePlaces places) {}
@@ -66,7 +74,8 @@ public final class OpenVisit {
         this.images = images;
         this.state = state;
         this.drawing = drawing;
-        this.findingsWork = new FindingsWork(parts, thread.folder().root(), this::findingsArrived);
+        this.findingsWork = new FindingsWork(
+                parts, thread.folder().root(), this::measuredArrived, this::findingsArrived, this::notWorkedOut);
         thread.onState(fresh -> SwingUtilities.invokeLater(() -> arrived(fresh)));
         afterPainting(() -> findingsWork.request(this.state.visit()));
     }
@@ -74,6 +83,18 @@ public final class OpenVisit {
     /** Does what the first picture of the visit does not need: once that is painted, with its small pictures if they come soon, or at once if it has been. */
     public void afterPainting(Runnable work) {
         waiting.ifPresentOrElse(list -> list.add(work), work);
+    }
+
+    /** Does what the values on the drawing go before: once they stand there, or at once if they do. */
+    public void afterValues(Runnable work) {
+        later.ifPresentOrElse(list -> list.add(work), work);
+    }
+
+    /** The values stand on the drawing, or nobody shows them. */
+    public void valuesStand() {
+        List<Runnable> begin = later.orElse(List.of());
+        later = Optional.empty();
+        begin.forEach(Runnable::run);
     }
 
     /** The visit stands in the window; what waited for that begins, unless the visit was closed meanwhile. */
@@ -93,6 +114,11 @@ public final class OpenVisit {
 
     public CorrectedTimes times() {
         return state.times();
+    }
+
+    /** What is known before anything was judged; empty before the visit was read through. */
+    public Optional<Measured> measured() {
+        return measured;
     }
 
     /** What is worked out of the visit; of an earlier state while the work on the last change goes on, empty before the first is done. */
@@ -247,6 +273,11 @@ public final class OpenVisit {
         return underWayListeners.add(listener);
     }
 
+    /** Told once, when what was measured is known and the findings are still worked out. */
+    public Listeners.Registration onMeasured(Runnable listener) {
+        return measuredListeners.add(listener);
+    }
+
     public Listeners.Registration onFindings(Runnable listener) {
         return findingsListeners.add(listener);
     }
@@ -286,15 +317,33 @@ public final class OpenVisit {
         visitListeners.tell();
     }
 
+    private void measuredArrived(Measured fresh) {
+        measured = Optional.of(fresh);
+        measuredListeners.tell();
+        if (measuredListeners.isEmpty()) {
+            valuesStand();
+        } else {
+            Timer last = new Timer(VALUES_MS, tick -> valuesStand());
+            last.setRepeats(false);
+            last.start();
+        }
+    }
+
     private void findingsArrived(Findings fresh, List<ZoneCoverage> covered) {
         findings = Optional.of(fresh);
         coverage = covered;
         findingsListeners.tell();
     }
 
+    private void notWorkedOut(Exception problem) {
+        valuesStand();
+        parts.problems().failed(problem);
+    }
+
     /** Closes the visit once the work of the store is done; {@code closed} runs on the event thread. */
     public void close(Runnable closed) {
         waiting = Optional.of(new ArrayList<>());
+        later = Optional.of(new ArrayList<>());
         findingsWork.stop();
         images.close();
         thread.close(() -> SwingUtilities.invokeLater(closed));

@@ -2,8 +2,6 @@ package quarterlight.ui.kit.widget;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.Component;
-import java.awt.Container;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -12,6 +10,7 @@ import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import quarterlight.ui.WindowParts;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
 
@@ -82,10 +81,10 @@ class FactTableTest {
                 .toList();
         SwingUtilities.invokeAndWait(() -> {
             scroll.setSize(200, 120);
-            lay(scroll);
+            WindowParts.layOut(scroll);
             table.show(many);
             table.choose(fact -> fact.figure() == 39);
-            lay(scroll);
+            WindowParts.layOut(scroll);
         });
         // what was put off until the new rows have their room
         SwingUtilities.invokeAndWait(() -> {});
@@ -93,14 +92,5 @@ class FactTableTest {
                 .as("the last row is seen")
                 .satisfies(seen -> assertThat(seen.contains(table.getCellRect(39, 0, false)))
                         .isTrue()));
-    }
-
-    private static void lay(Container outer) {
-        outer.doLayout();
-        for (Component inner : outer.getComponents()) {
-            if (inner instanceof Container container) {
-                lay(container);
-            }
-        }
     }
 }
