@@ -22,7 +22,7 @@ import quarterlight.visit.pin.RecordId;
  * writes; another waits. Not for the event thread.
  */
 public final class LibraryIndex implements AutoCloseable {
-    private static final int VERSION = 3;
+    private static final int VERSION = 4;
     private static final List<String> SCHEMA = List.of(
             "CREATE TABLE visit(id INTEGER PRIMARY KEY, folder TEXT NOT NULL UNIQUE, stamp TEXT NOT NULL, car TEXT NOT"
                     + " NULL, date TEXT, client TEXT, place TEXT, photos INTEGER NOT NULL, " + PictureColumns.TYPED

@@ -1,5 +1,6 @@
 package quarterlight.ui.pages;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.event.ComponentAdapter;
@@ -187,8 +188,8 @@ final class RankingPane extends TallPanel {
                 severity(matter) + " \u00b7 " + matter.place(),
                 grave ? Look.palette().grave() : selected ? ink : Look.palette().secondInk());
         cell.add(letter, "ay top");
-        cell.add(words, "wmin 0, wrap, h " + words.getPreferredSize().height + "!");
-        cell.add(below, "skip 1, wmin 0, h " + below.getPreferredSize().height + "!");
+        cell.add(words, "wmin 0, wrap");
+        cell.add(below, "skip 1, wmin 0");
         cell.getAccessibleContext()
                 .setAccessibleName(
                         letter.getText() + " " + severity(matter) + ", " + matter.place() + ": " + matter.sentence());
@@ -204,7 +205,9 @@ final class RankingPane extends TallPanel {
         words.setLineWrap(true);
         words.setWrapStyleWord(true);
         words.setForeground(ink);
-        words.setSize(Math.max(1, list.getWidth() - BESIDE_WORDS), Short.MAX_VALUE);
+        words.setSize(Math.max(1, list.getWidth() - UIScale.scale(BESIDE_WORDS)), Short.MAX_VALUE);
+        // held: the layout would ask again at a width of its own
+        words.setPreferredSize(words.getPreferredSize());
         return words;
     }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.Timer;
+import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.decode.Pictures;
 import quarterlight.ui.kit.visit.PhotoImages;
 import quarterlight.visit.photo.PhotoFile;
@@ -95,9 +96,14 @@ final class LargePictures {
                 },
                 problem -> {
                     if (isWanted(photo)) {
-                        unreadable.accept(problem.getMessage());
+                        unreadable.accept(why(problem));
                     }
                 });
+    }
+
+    /** The name of the file stands over the picture. */
+    private static String why(Throwable problem) {
+        return problem instanceof PictureUnreadable told ? told.reason() : problem.getMessage();
     }
 
     /** Fetches every pixel if the picture shown has fewer than the zoom can show. */
@@ -123,7 +129,7 @@ final class LargePictures {
                 },
                 problem -> {
                     if (isWanted(photo)) {
-                        unreadable.accept(problem.getMessage());
+                        unreadable.accept(why(problem));
                     }
                 });
     }
