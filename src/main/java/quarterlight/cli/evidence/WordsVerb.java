@@ -41,8 +41,8 @@ public final class WordsVerb implements Verb {
         return CliOptions.verb(
                         "words",
                         "add timed words of a film or memo: WebVTT, SRT, lines like [1:05] text, or the JSON of a"
-                                + " recognizer;",
-                        "several parts, in order, make one walk")
+                                + " recognizer",
+                        "Several parts, in order, make one walk.")
                 .addPositional(CliOptions.visit())
                 .addPositional(CliOptions.paths(1, "FILE", "the words"))
                 .addOption(CliOptions.text(

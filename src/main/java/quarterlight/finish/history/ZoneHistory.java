@@ -94,9 +94,16 @@ public record ZoneHistory(
         return shown(score(chance));
     }
 
-    /** The band as people read it. */
+    /** The band as people read it; one figure where both ends read alike. */
     public String shownBand() {
-        return say("finish.zone-history.to", shown(notFactoryLow), shown(notFactoryHigh));
+        return shownBand(notFactoryLow, notFactoryHigh);
+    }
+
+    /** Two chances from low to high as people read them, in percent; one figure where both read alike. */
+    public static String shownBand(double low, double high) {
+        String least = shown(low);
+        String most = shown(high);
+        return least.equals(most) ? least : say("finish.zone-history.to", least, most);
     }
 
     /** The strength of the zone's own evidence on refinishing, in the words of the published scale. */

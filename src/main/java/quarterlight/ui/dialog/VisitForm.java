@@ -2,6 +2,7 @@ package quarterlight.ui.dialog;
 
 import java.awt.Component;
 import java.awt.Frame;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -129,7 +130,7 @@ public final class VisitForm {
     private void addFolder(JPanel form) {
         String base = parts.settings().settings().text("folder.new").orElse(System.getProperty("user.home"));
         folder.setText(
-                Path.of(base, "visit-" + parts.clock().instant().toString().substring(0, 10))
+                proposed(Path.of(base), parts.clock().instant().toString().substring(0, 10))
                         .toString());
         Look.named(folder, texts.get("form.folder"));
         JButton choose = new JButton(texts.get("form.folder.choose"));
@@ -138,6 +139,15 @@ public final class VisitForm {
         form.add(new JLabel(texts.get("form.folder")));
         form.add(folder, "span 2, growx, split 2");
         form.add(choose);
+    }
+
+    /** A folder that is not there yet, named by the day; the second visit of a day gets a number. */
+    static Path proposed(Path base, String day) {
+        Path free = base.resolve("visit-" + day);
+        for (int number = 2; Files.exists(free); number++) {
+            free = base.resolve("visit-" + day + "-" + number);
+        }
+        return free;
     }
 
     private void chooseFolder(String base) {

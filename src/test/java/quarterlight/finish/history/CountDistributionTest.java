@@ -74,6 +74,8 @@ class CountDistributionTest {
         assertThat(zone(0.25, 0.125, 0.125).repairScore()).isEqualTo(13);
         assertThat(zone(0, 0, 0.124).repairScore()).isEqualTo(12);
         assertThat(zone(0.25, 0.125, 0.125).shownBand()).isEqualTo("under 1 to over 99");
+        assertThat(ZoneHistory.shownBand(.9951, .9999)).isEqualTo("over 99");
+        assertThat(ZoneHistory.shownBand(.9949, .9999)).isEqualTo("99 to over 99");
         assertThat(ZoneHistory.shown(0)).isEqualTo("under 1");
         assertThat(ZoneHistory.shown(1)).isEqualTo("1");
         assertThat(ZoneHistory.shown(99)).isEqualTo("99");

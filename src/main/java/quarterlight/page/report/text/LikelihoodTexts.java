@@ -97,8 +97,7 @@ public final class LikelihoodTexts {
                 .mapToDouble(ZoneHistory.Verdict::notFactory)
                 .max()
                 .orElse(zone.notFactory());
-        sentences.add(say(
-                "report.likelihood-texts.four-views-of-how-cars", ZoneHistory.shown(least), ZoneHistory.shown(most)));
+        sentences.add(say("report.likelihood-texts.four-views-of-how-cars", ZoneHistory.shownBand(least, most)));
         hangsOn.map(LikelihoodTexts::hangs).ifPresent(sentences::add);
         zone.hiddenPatch().map(LikelihoodTexts::hidden).ifPresent(sentences::add);
         return sentences;
